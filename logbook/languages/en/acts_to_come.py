@@ -48,7 +48,7 @@ ENGLISH_ACTS_TO_COME = replace(
     ),
     unfinished_looks=ENGLISH_ACTS_TAPING.unfinished_looks + r"|\b(?:is|are|am|will) to\b|'m to|'ll|\bwill\b|\bto be\b|\bgonna\b|\bgoing to\b|\bmust\b|\bgets?\b",
     done_over=ENGLISH_DONE_OVER,
-    piece_waits=r"(?:(?:still|just|though|now|then)? ?(?:has to|have to|had to|will have to|'ll have to|is gonna have to|'s gonna have to|needs to|must|gets to) wait\b|waits (?:on|for|until|till)\b)",
+    piece_waits=r"(?:(?:still|just|though|now|then)? ?(?:has to|have to|had to|will have to|'ll have to|is gonna have to|'s gonna have to|needs to|must|gets to|can|could|will|'ll|is gonna|'s gonna) wait\b|waits (?:on|for|until|till)\b)",
     partly=(
         *ENGLISH_ACTS_TAPING.partly,
         rf"{_NO_REACH} to (?:even |quite |really |get in and )?{{verb}}\b",

@@ -22,7 +22,7 @@ ENGLISH_HARDLY_SO = (
         rf"(?<![\w]){_IS}{_SO}(?P<x> (?:(?:listed|logged|marked|marked down|down|written up|wrote up|recorded|entered|reported|noted|put down|signed off|shown|checked off|carried|counted|tagged|set down) as(?: being| all)?|(?:said|rumored|believed|assumed|presumed|thought|reported|alleged|understood|considered) to (?:be|have been)|assumed|presumed|marked|tagged|reported|hopefully))(?= {_DONE})",
         (("x", " supposedly"),),
     ),
-    Plainer((" may ", " has got to be", " can be"), rf"{_NAMED},? (?:(?P<x>may (?:very |just )?(?:well )?have been)|(?P<y>(?:has|'s) got to be)|(?P<z>can be))(?= {_DONE})", (("x", "might have been"), ("y", "must be"), ("z", "could be"))),
+    Plainer((" may ", " has got to be", " can be"), rf"{_NAMED},? (?:(?P<x>may (?:very |just )?(?:well )?have been)|(?P<y>(?:has|'s) got to be)|(?P<z>can be))(?= {_DONE}(?! (?:down |up )?(?:yet|still|tomorrow|later|after|before)(?![\w])))", (("x", "might have been"), ("y", "must be"), ("z", "could be"))),
     # --- no more so than something that is not
     Plainer((" no more ",), rf"(?<![\w])(?:{_IS}|ain't){_SO}(?P<x> no more) {_DONE}(?P<y> than [^.?!,;]*)", (("x", " not"), ("y", ""))),
     Plainer((" less than ", " short of ", " missed ", " dodged ", " ducked ", " escaped ", " shy of "), rf"{_NAMED}(?:,? )(?P<x>(?:(?:is|was|'s|came up|fell)(?: (?:well|way|far|a bit|a little|just))* (?:less than|short of|shy of)(?: being| getting)?|(?:missed|dodged|ducked|escaped)(?: (?:being|getting))))(?= {_DONE})", (("x", "isn't"),)),

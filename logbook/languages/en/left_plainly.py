@@ -63,7 +63,7 @@ ENGLISH_LEFT_PLAINLY = (
     Plainer(("missing", "lacking", "short", "minus"), rf"(?P<x>(?:missing|lacking|short|minus) (?P<a>(?:its|the|a) {_RUB}))(?! (?:tool|stick|block))", (("x", r"still needs \g<a>"),)),
     # --- to do on straight 80: tape, rub
     *(
-        Plainer(("to do on", "to-do on", "to do for", "left on", "left for", "open on", "list for", "list on", "items on", "items for", "not done on", "to go on", "to finish on"), rf"(?:(?<=[.!?] )|^)(?P<x>(?:(?:still|what's|things|work) )*(?:to[- ]do|left(?: to do| to go| to finish)?|to finish|not done(?: yet)?|open(?: items?)?|punch(?: |-)list|to[- ]do list) (?:on|for) )(?P<n>{PIECE})(?P<y>[:,-]+)(?= {ahead})(?: (?P<a>one[,:.)]|1[.):]|first[,:]?)(?= ))?[^.?!]{{0,40}}(?:(?P<s>[.] )(?P<b>(?:two|2|second|then)[,:.)]* ))?", (("x", ""), ("y", means), ("a", ""), ("s", ", "), ("b", "")))
+        Plainer(("to do on", "to-do on", "to do for", "left on", "left for", "open on", "list for", "list on", "items on", "items for", "not done on", "to go on", "to finish on", "remaining on", "remains on", "outstanding on"), rf"(?:(?<=[.!?] )|^)(?P<x>(?:(?:still|what's|things|work|what) )*(?:to[- ]do|remaining|remains|outstanding|left(?: to do| to go| to finish)?|to finish|not done(?: yet)?|open(?: items?)?|punch(?: |-)list|to[- ]do list) (?:on|for) )(?P<n>{PIECE})(?P<y>[:,-]+)(?= {ahead})(?: (?P<a>one[,:.)]|1[.):]|first[,:]?)(?= ))?[^.?!]{{0,40}}(?:(?P<s>[.] )(?P<b>(?:two|2|second|then)[,:.)]* ))?", (("x", ""), ("y", means), ("a", ""), ("s", ", "), ("b", "")))
         for ahead, means in ((r"(?!(?:is|was|are|nothing|none|not|no)\b)", ", still have to do:"), (r"(?=(?:nothing|none)\b)", ", to do:"))
     ),
     # --- closing it up tomorrow, set up to be taped
@@ -136,4 +136,6 @@ ENGLISH_LEFT_PLAINLY = (
         Plainer((f"supposed to {verb}",), rf"(?P<x>(?:when|once|after) i'm (?:done|finished|through) with )(?:{PIECE})(?P<y>,? (?:then )?i'm supposed to )(?={verb})", (("x", "number "), ("y", ", I still have to ")))
         for verb in ("tape", "staple", "rub", "trim")
     ),
+    # --- what one needs, and what the next one: "straight 67 needs a rub and straight 68 needs tape and a rub"
+    Plainer((" needs ", " wants "), rf"{PIECE} (?:still )?(?:needs|wants) (?:(?:a|its|some|the|to be) )?(?:{_RUB}|tape|taping|staples|stapling|vanes|trimming|taped|stapled|rubbed(?: down)?|wiped|trimmed)(?P<x>,? and)(?= (?:{KIND} (?:number )?|number )?{NUMBER} (?:still )?(?:needs|wants|is|isn't|has|doesn't)(?![\w']))", (("x", "."),)),
 )

@@ -13,6 +13,7 @@ _WHAT = r"(?:piece|fitting|mine|ours|(?:what|the one|all) (?:i|we)(?: actually| 
 _ON_RUN = r"(?: (?:on|of|for|in) (?:run )?(?:\d+|\w+)| here| today| now)?"
 _NAMES = "|".join(sorted(FIRST_NAMES))
 _MINDS = r"(?:i|we) (?:don't|do not|didn't) (?:like|love|trust|care for|feel good about)|(?:worries|bothers|bugs|concerns|troubles) me|needs (?:work|looking at|another look|fixing)|i'm (?:worried about|not (?:happy|proud|sure) (?:with|of|about))|(?:went|is|was) (?:wrong|bad|off|short)|i (?:messed up|botched|got wrong)"
+_TROUBLE = r"the (?:(?:real|only|big|one|main) )?(?:problem|trouble|issue|headache|bad news|sore spot|stinker|ugly one|weak one)"
 _BEGINS = r"(?:^|(?<=[.!?] ))(?:(?:okay|ok|so|um|uh|well|and|alright|all right|now|next)[, ]+)*"
 
 ENGLISH_NAMED_BY_NUMBER = (
@@ -32,7 +33,15 @@ ENGLISH_NAMED_BY_NUMBER = (
     Plainer((" tape too", " mastic too", " tape as well", " mastic as well"), r"with (?:the |a |some )?[\w -]{0,24}?(?:tape|mastic)(?P<x>,? (?:too|as well|also))(?=[.,;])", (("x", ""),)),
     Plainer((" but ",), r"(?:tape|181a-?[hp])(?: too| as well)?,? (?P<x>but (?:it's |only |just |that's )*)(?=(?:[\w-]+ and a half|[\w-]+|\d[\d./ -]*)[ -]inch(?: wide)?[.,;])", (("x", ""),)),
     # --- the piece that is not as it should be, told of behind: "what I don't like is 240. It's a straight, …"
-    Plainer(("what ",), rf"(?:^|(?<=[.!?] ))(?:(?:and|but|so|now|okay),? )*(?P<x>what (?:{_MINDS}) is (?:number )?)(?={_NUMBER}[.,:;] (?:it's|it is|that's|{_A_KIND}))", (("x", "number "),)),
+    Plainer(("what ", "the "), rf"(?:^|(?<=[.!?] ))(?:(?:and|but|so|now|okay),? )*(?P<x>(?:what (?:{_MINDS})|{_TROUBLE}) is (?:number )?)(?={_NUMBER}[.,:;] (?:it's|it is|that's|{_A_KIND}))", (("x", "number "),)),
+    # --- a second collar by its number and how wide it is; both of two that are up, each told of behind
+    Plainer(("inch",), rf"(?<=[.!?;] )(?:(?:and|then|next) )?(?P<x>){_NUMBER}(?:,|'s| is| was|, that's| is also|, also)?(?= (?:also |a |an )?(?:\d+|{SAID_COUNT})[ -]inch(?:es)?(?: round)?[,.;])", (("x", "collar "),), beside=("collar", "spin-in", "spin in", "takeoff"), unless=rf"(?!collar){KIND} (?:number )?{_NUMBER}"),
+    *(
+        Plainer(("both ",), rf"(?:^|(?<=^ok )|(?<=^okay )|(?<=^so ))(?P<x>both (?:of the |the |my |of my )?(?P<k>{KIND})(?:e?s)? (?:are|were|got|went) {state}(?: (?:now|there|today))?[.:;] )(?:number )?(?P<a>){_NUMBER}(?P<c>), [^?]*?[.;] (?:(?:and|then|but) )?(?:number )?(?P<b>){_NUMBER}(?P<d>)(?=,)", (("x", ""), ("a", r"\g<k> "), ("b", r"\g<k> "), ("c", means), ("d", means)))
+        for state, means in (("(?:up|hung|hung up|up in the air)", " is hung"), ("(?:in|in place)", ""), ("(?:done|made|built|finished|together|on the bench)", ""))
+    ),
+    # --- the one for which it did not last: "20 I taped, 21 I ran out of tape"
+    Plainer(("out of tape", "out of staples", "out of mastic"), rf"(?:^|(?<=[.,;] )|(?<=and )|(?<=but ))(?:on )?(?:{KIND} )?{_NUMBER},? (?:i|we) (?:just |then )?ran out of (?:tape|staples|mastic)(?P<x>)(?=[.,;]|$)", (("x", " on"),)),
     # --- a set of hangers by its number
     Plainer(("hanger set", "hangers set", "strap set", "trapeze set"), rf"(?P<x>(?:hangers?|straps?|trapeze) set (?:number |no\.? |#)?)(?={_NUMBER}(?![\w'/-]|\.\d)(?! (?:feet|foot|ft|inches|inch|in|by|and a half|apart|on cent|o\.c|wide))[, ])", (("x", "hangers number "),)),
 )

@@ -34,4 +34,6 @@ ENGLISH_PARTS_PLAINLY = (
     # --- whose piece it is, and who else was told
     Plainer((" mine but ", " mine, but ", " my piece but "), rf"(?:{KIND}|number|piece) \d+(?P<x> (?:isn't|is not|wasn't|'s not) (?:mine|my piece|my work),? but)(?= (?:i|we)(?: did| still| went and)? {_ACTED})", (("x", ","),)),
     Plainer(("tell you too", "telling you too", "tell you also"), rf"(?P<x>(?:i|we) told \w+ (?:about )?)(?:the )?{KIND} (?:number )?\d+(?P<y>,? (?:but|and) (?:i'll|i will|i'm) (?:tell|telling) you (?:too|also|as well)[:,.])", (("x", ""), ("y", ","))),
+    # --- the branch that is not taped to its trunk is a joint of the piece, and not one to the next
+    Plainer((" taped to ", " stapled to ", " sealed to "), r"(?:branch|tap|leg|side|cheek|cap|collar|throat|heel)(?: (?:just|still))?(?: isn't| is not| ain't| wasn't| was not|'s not| never got)(?: even| all| fully)? (?:taped|stapled|sealed)(?P<x> to (?:the|its) (?:trunk|main|body|trunk line|heel|throat|run))(?=[.,;!]|$| (?:yet|at all|and|but)(?![\w']))", (("x", ""),)),
 )

@@ -92,4 +92,7 @@ ENGLISH_TO_COME_PLAINLY = (
         beside=("tomorrow", "morning", "later", "tonight", "day", "after ", "week", "first thing", "when ", "once ", "as soon", "before "),
         unless=r"(?:said|says|told me|told us|wants? (?:me|us)|asked|like|did it|done it|went ahead|ended up|anyway|already)(?![\w'])",
     ),
+    # --- "must be taped yet", "is to be rubbed still"
+    Plainer((" be ",), r"(?P<x>(?:(?:is|are|was|'s|'re) )?(?:must|to|supposed to|meant to)(?: still)? be) (?:taped|stapled|rubbed(?: down)?|trimmed|wiped|patched|sealed|fixed)(?: (?:up|down))?(?P<y> (?:yet|still))(?=[.,;!]|$)", (("x", "still has to be"), ("y", "")), beside=(" yet", " still")),
+    Plainer(("got to be ", "gotta be ", "got to get ", "gotta get "), r"(?!(?:everything|it all|they all|that all)(?![\w]))[\w-]+(?P<x>(?: still)?(?:'s|'ve| has| have)(?: still| just)* (?:got to|gotta)(?: still)? (?:be|get)) (?:taped|stapled|rubbed(?: down)?|trimmed|wiped|patched|sealed)(?: (?:up|down))?(?P<y> (?:yet|still))?(?=[.,;!]|$| (?:tomorrow|later|after|when|and|but|before)(?![\w']))", (("x", " still has to be"), ("y", ""))),
 )

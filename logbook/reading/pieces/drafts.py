@@ -198,7 +198,8 @@ def _hangs_on_another_run(row: Row, now: Draft, mention: Mention) -> bool:
         {row.words(at + 1, at + 2).lower() for at in range(first, last) if row.items[at].concept == "RUN" and at + 1 < len(row.items)}
         for first, last in ((now.begin, mention.first), (mention.first, row.sentence_end(mention.first)))
     )
-    return bool(so_far) and bool(here) and so_far.isdisjoint(here)
+    sized = all(any(item.concept in ("SIZE", "BY") for item in row.items[first:last]) for first, last in ((now.begin, mention.first), (mention.first, row.sentence_end(mention.first))))
+    return bool(here) and so_far.isdisjoint(here) and (bool(so_far) or sized)
 
 
 def _told_before_its_mark(now: Draft, mention: Mention, behind: Mention, row: Row) -> bool:
