@@ -22,6 +22,21 @@ _UNLESS = r"(?:didn't|never|not|haven't) (?:skip|forg[eo]t|miss|leave|left|negle
 _LACKS = r"(?:isn't|is not|not|'s not) (?:in|on)(?: (?:it|there|this one|here|that))?"
 _SIDE = r"(?:(?:top|bottom|left|right|back|front|underside|heel|throat|far|near|last|fourth|other|outside|inside)(?: (?:side|seam|end|joint|edge|corner|one|cheek))?|(?:one|a) (?:side|seam|end|joint|edge|corner))"
 _WHOLE = r"(?:the (?:whole|entire) (?:thing|piece|joint|lot)|everything|it(?:'s| is| has| got)|all of it|(?:all )?the (?:seams|joints|sides|rest)(?: of it)?|they(?:'re| are))"
+# the thing itself before him who left it: with what it is done to, or where
+_WHERE = r"(?: (?:on|round|around|along|over|in|at|across|for) (?:(?:the|that|this|its|all|my|one|first|second|third|last|other|far|near|whole|main|male|female|short|long|top|bottom|left|right|back|front) )*(?!it\b)[\w-]+(?: (?:side|end|seam|edge|joint|corner|one|two))?)"
+_SELF = r"(?:it|that|this|them|that one|this one|(?:the |that |my )(?:tape|seams?|joints?|facing|foil|board|flap|piece|one|(?:top|bottom|back|front|last|far|other)(?: (?:side|end|seam|one))?))"
+_LEFT_IT = rf"(?:{_LACKED}|left undone|let go|let slide|ran out of time for)"
+_OWED = r"(?:(?:will|'ll|have|'ve got|got|need|still need|want|gotta|can only|am going|'m going|are going|'re going)(?: to)?(?: (?:still|go|get|be able to|go and|come back and))*) (?:do|put|get|lay|run|slide|finish|see to|take care of|come back for)"
+_FRONTED_ACTS = (
+    ("rub", rf"(?:the |that )?(?:rubbing|burnishing|squeegeeing)(?: {_SELF})(?: (?:down|in|out|good))*", rf"(?:the |that |any )?{_RUB}", "I skipped the rub", "I still have to rub it"),
+    ("tap", rf"(?:the )?taping(?: {_SELF})(?: (?:up|over))*", r"(?:the |that |any |my )?(?:tape|taping)", "I skipped the tape", "I still have to tape it"),
+    ("stapl", rf"(?:the )?stapling(?: {_SELF})(?: (?:down|up|shut))*", r"(?:the |that |any |my )?(?:staples|stapling)", "I skipped the staples", "I still have to staple it"),
+    ("wip", rf"(?:the )?wiping(?: {_SELF})(?: (?:down|off|first|clean))*", r"(?:the |that |any )?(?:wipe(?:[- ]?down)?|wiping(?: (?:down|off))?)", "I skipped the wipe", "I still have to wipe it"),
+    ("trim", rf"(?:the )?trimming(?: (?:{_SELF}|the (?:extra|insulation|glass|fiber|excess)))(?: (?:off|out|back|away))*", r"(?:the |that |any )?(?:trim|trimming)", "I skipped the trim", "I still have to trim it"),
+    ("vane", r"(?:putting|setting|sliding) (?:the |any |its )?(?:turning )?vanes(?: in)?", r"(?:the |any |its |those )?(?:turning )?vanes", "there are no vanes", "I still have to put the vanes in"),
+)
+_DAY = r"(?:tomorrow|tonight|later|monday|tuesday|wednesday|thursday|friday|next|this|in the|first thing|yet)"
+_CLOSED_OTHERWISE = r"tap(?:e|ed|ing)(?![\w'])|181|patch|tear|torn|hole|rip|fabric|gap"
 _STAGE = r"(?:the )?(?:staples|stapling|stapl(?:ing|e) (?:it|them)|tape|taping(?: it)?)"
 
 ENGLISH_FRONTED = (
@@ -31,6 +46,17 @@ ENGLISH_FRONTED = (
     Plainer(("not in", "not on", "isn't in", "isn't on"), rf"{_BEGINS}(?P<x>what(?:'s| is)? ?{_LACKS} (?:is|are|was) )(?={_NOUN}{_ENDS})", (("x", "there are no "),)),
     # --- and at the front: "rubbing it is the bit I left out", "the rub is something I didn't do"
     Plainer((" i ", " we "), rf"{_BEGINS}(?P<x>)(?:{_DEED}|{_NOUN})(?P<y>(?:'s| is| was| were| are) {_WHAT} {_I} (?:{_LACKED}))(?: on (?:it|this one))?{_ENDS}", (("x", "I skipped "), ("y", "")), unless=_UNLESS),
+    *(
+        row
+        for cue, deed, noun, left_out, to_do in _FRONTED_ACTS
+        for row in (
+            # "rubbing it we forgot", "the tape on the bottom I left off"
+            Plainer((cue,), rf"{_BEGINS}(?P<x>{deed})(?P<y>,? {_I}(?:'d|'ve| have| just| plain| clean| kind of| sort of)* {_LEFT_IT}){_ENDS}", (("x", left_out), ("y", "")), beside=(" i", " we")),
+            Plainer((cue,), rf"{_BEGINS}(?P<x>{noun}){_WHERE}(?P<y>,? {_I}(?:'d|'ve| have| just| plain| clean| kind of| sort of)* {_LEFT_IT}){_ENDS}", (("x", left_out), ("y", "")), beside=(" i", " we")),
+            # "staples, I still have to put those in", "rubbing, we'll do that tomorrow"
+            Plainer((cue,), rf"{_BEGINS}(?P<x>(?:{noun}|{deed})(?:,|,? (?:well|yeah|that's|now),?) {_I}(?: still| just| then)* ?{_OWED}(?: (?:it|that|them|those|these))(?: (?:in|on|up|down|yet|still))*)(?=[.,;!]|$| (?:because|since|once|when|as soon|after|and|but|{_DAY})(?![\w']))", (("x", to_do),), beside=(" i", " we")),
+        )
+    ),
     # --- a part that is left out, at the front
     Plainer((" aside",), rf"{_BEGINS}(?P<x>(?P<p>(?:the |its )?{_SIDE}) aside)(?=,? (?:it|i|we|all|every|they|the))", (("x", r"except for \g<p>"),)),
     Plainer(("except", "apart from", "aside from", "other than", "barring", "bar ", "with the exception of", "excepting"), rf"{_BEGINS}(?P<x>(?:except(?: for)?|apart from|aside from|other than|barring|bar|with the exception of|excepting)) (?:the |its |one |a )?{_SIDE}(?P<y>(?:,| of it)?) (?={_WHOLE})", (("x", "except for"), ("y", ","))),
@@ -39,6 +65,9 @@ ENGLISH_FRONTED = (
     Plainer((" than", " past", " beyond"), rf"(?P<x>(?:got|went|made it|get|gotten|managed)(?: any)? no (?:further|farther) than|(?:didn't|did not|never|couldn't|haven't)(?: (?:even|ever|quite))* (?:get|got|go|gone|gotten|make it|made it|come) (?:(?:any|much) )?(?:(?:further|farther) than|past|beyond)) (?={_STAGE}{_ENDS})", (("x", "got as far as"),)),
     Plainer(("stopped at", "quit at", "finished at", "stopped after", "quit after"), rf"(?P<x>(?:stopped|quit|finished|knocked off) (?:at|after)) (?={_STAGE}{_ENDS})", (("x", "got as far as"),)),
     Plainer(("got as far as", "than", " past", " beyond"), r"(?:got as far as|(?:further|farther) than|past|beyond)(?P<x> (?P<a>stapl|tap)(?:e|ing) (?:it|them))(?=[.,;!]|$)", (("x", r" the \g<a>ing"),)),
+    # --- the mastic of a collar closes it as tape would: "tabs bent, the mastic I left off"
+    Plainer(("mastic",), rf"(?<![\w'])(?:skipped|forgot|missed|left (?:out|off)|ran out of|no|without|(?:still )?(?:have|need|got|has|needs) to (?:do|put on|put|get|get to|brush on|lay)|still needs?|{_DID_NOT} (?:do|done|put|get|get to|got to|have))(?: (?:the|its|my|any|on|some))* (?P<x>mastic)(?![\w'])", (("x", "tape"),), unless=_CLOSED_OTHERWISE, beside=("tab", "collar")),
+    Plainer(("mastic",), rf"{_BEGINS}(?P<x>(?:the |any |all )*mastic(?:{_WHERE})?,? {_I}(?:'d|'ve| have| just| plain| clean)* {_LEFT_IT}){_ENDS}", (("x", "I skipped the tape"),), unless=_CLOSED_OTHERWISE, beside=("tab", "collar")),
     # --- a stretch with nothing in it, told behind the act: "stapled down to the last foot, that last foot has nothing in it"
     Plainer(("nothing", " none", " bare", " empty"), r"(?:stapled|taped|rubbed)(?: (?:it|them|down|up|along|right|all|the way|way))*(?P<x> to the last (?:foot|bit|stretch|few inches|couple of inches|two feet|six inches|corner),? (?:and |but )?)(?:that|the|those) last (?:foot|bit|stretch|few inches|couple of inches|two feet|six inches|corner)(?P<y>(?:'s| is| has| has got|'s got| got) (?:nothing|none|bare|empty|no \w+)(?: (?:in|on)(?: (?:it|there))?)?)(?=[.,;!]|$)", (("x", " except "), ("y", ""))),
     # --- all but so many sides, and only a part

@@ -14,6 +14,9 @@ _SWAPPED = rf"(?:(?:swapped|changed|switched|replaced|plugged|glued|stuck)(?: ou
 _NOT_YET = r"(?:gotta|got to|have to|has to|had better|need to|needs to|want to|i'll|we'll|i will|we will|will|gonna|going to|didn't|did not|couldn't|can't|haven't|have not|hasn't|never|not|should|supposed to|waiting to|yet to|still to|time to|meant to|forgot to|about to|chance to)"
 _TILL = r"(?:till|until|'til|for now|for the time|right now|as of now)"
 
+_PAST_TAPE = r"(?:delaminat(?:ed|ing)|crushed|mashed|smashed|squashed|caved in|soaked|waterlogged|wet|soggy)"
+_MENDED_IT = r"(?:plug|replac\w*|swapp?\w*|new (?:panel|board|piece|side|end|corner)|cut (?:it|that|the \w+) (?:off|out|back)|dried|dry|fix\w*|repair\w*|patch\w*|mended|redo|rebuilt|not (?:wet|crushed|soaked|delaminated)|n't (?:wet|crushed|soaked|delaminated)|wipe[d]?|(?:nothing|none of it|never|not|no)(?: \w+){0,3}? (?:wet|crushed|soaked|mashed)|(?:crushed|smashed|mashed) (?:the|my|that) (?:old|first|last|other)|(?:made|built|cut) (?:it|this one|another|a new)(?: one)?(?: again| over)?)"
+
 
 def _not_done(cues: tuple[str, ...], verb: str) -> Plainer:
     """ "It's soaked. Gotta swap the panel", "haven't glued it or swapped it" """
@@ -24,6 +27,8 @@ _NOT_ITS_OWN = r"(?:(?<=[.!?] )|^)(?=[^.!]*(?:worried|afraid|scared|nervous|hate
 _NO_OTHER_THING = r"(?:(?!vanes|staple|tape|tabs|straps|screws|washers|hangers)[^.?!])"
 
 ENGLISH_HARMS_PLAINLY = (
+    # --- "the board is delaminated at one end. Taped it": tape mends no board that is crushed, wet or comes apart
+    Plainer(("taped it", "taped that", "taped over", "put tape"), rf"(?<![\w']){_PAST_TAPE}(?![\w'])[^.;?!,]{{0,40}}?(?:[.;]|(?:,|,? and|,? so|,? but)(?! (?:i |we )?(?:just|only)))(?: (?:so|and|but|then|i|we|just|only|anyway|went ahead and))* taped (?:it|that)(?: (?:up|down|anyway|anyhow|as is|for now|though))*(?P<x>)(?=[.,;!]|$)", (("x", ", damage is not repaired"),), unless=_MENDED_IT),
     # --- how big the harm is, in a breath of its own
     Plainer(
         (" inch", '"'),

@@ -14,6 +14,9 @@ _BACK = r"(?:(?:come|coming|go|going|get|getting|circle|circling|head|heading|be
 
 _LEADS = r"(?:(?:and|but|so|then|well|ok|okay|sorry|anyway|now|yeah|no|boss|oh),? )*"
 _FIRST = r"(?:just |still |then |probably |try to |have to |need to |be |go (?:ahead )?and |come back and |go back and |get back and )*"
+# "the rails come with the afternoon delivery, so I will put them in after that", "Joe brings the gun at two and I'll do it then": what it waits for, told ahead of it
+_COMES = r"(?:comes?|(?:(?:is|are|was|were) |'s |'re )?(?:coming|due|charging|on order|on the way|on its way|not here|still out|at the shop|in the shop|back|getting fixed|being fixed)|isn't here|aren't here|arrives?|(?:gets?|will be|'ll be) (?:here|back|in)|shows? up|brings?|is bringing|'s bringing|delivers?|lands?|went to get|ran to get|(?:has|have|'s) (?:my|the))"
+_WAITED_FOR = rf"(?:the |my |our |more |a |another |some |his |new |they |it )*(?:(?!not\b|never\b|i\b|we\b)[\w'-]+ ){{0,5}}?{_COMES}\b[^.;]{{0,50}}?"
 _BESIDE = (
     rf"(?<!was )(?<!were )(?<!never )(?<!not ){_WILL} {_FIRST}{_DO}\b",
     rf"(?<!not ){_BACK}(?! (?:tomorrow|later) and (?:saw|found))",
@@ -31,6 +34,8 @@ _BESIDE = (
     r"that's (?:tomorrow|next|for later)|still (?:open|to do|waiting|left|to come)",
 )
 _BEHIND = (
+    rf"{_WAITED_FOR}(?:,|,? and|,? so|,? then)(?: (?:and|so|then|when|once it does|after that))* {_WILL} {_FIRST}{_DO}\b(?: (?:to|up|out|on|off|back|around|with|at|for|of))* {_THAT}\b",
+    r"(?:they|it|those|that|these)(?:'ll|'re|'s| will| are| is)? (?:come|comes|coming|arrive|arrives|be here|due)(?: in| out| over| up)? (?:with|on) (?:the|tomorrow's|this afternoon's|monday's)(?: [\w-]+)? (?:delivery|truck|shipment|order|load)\b",
     rf"{_WILL} {_FIRST}{_DO}\b(?: (?:to|up|out|on|off|back|around|with|at|for|of))* {_THAT}\b",
     rf"(?:{_WILL} |i'm |we're |i )*{_BACK}(?: (?:to|for|and|on|up|around|over|there|in|with|out|tomorrow|later|after)\b|$)",
     rf"{_DAY}(?:,? (?:i'll|we'll|probably|maybe|hopefully|first thing))*(?: {_DO}\b.*)?$",
@@ -49,6 +54,6 @@ ENGLISH_LEFT = Left(
     in_part=r"\b(?:still (?:open|bare|undone|waiting|left|to do)|(?:ran|run|running|runs) (?:out|short|low|dry)|(?:out of|no more|short on|low on) (?:tape|staples|mastic|time|daylight)|(?:roll|box|spool|tape|tube)(?:'s| is| was)? (?:gone|done|empty|went|gave out|ended|quit|died)|(?:called|pulled|dragged|yanked|hauled|sent|took|taken) (?:me |us )?(?:right |back )?(?:off|away|down to|up to|over to|onto|to (?:the|help|another))(?! (?:the |my |its )?(?:tape|staples|paper|backing))|haven't (?:gotten|got) to|quit (?:at|for the)|had to (?:stop|leave|quit)|(?:one|two|three|more) (?:sides? |seams? |ends? |corners? )?to go)\b",
     behind=rf"{_LEADS}(?:{'|'.join(_BEHIND)})",
     ahead=r"\b(?:ran|run) (?:out|short) of (?:tape|mastic|staples)\b|\bnot (?:done|finished|complete) (?:with|on) (?:it|this|#)|\b(?:come|coming|go|going|get) back (?:to|for)\b",
-    mends=rf"\b(?:{_WILL} {_FIRST}(?:get|fix|patch|do|handle|take care of|deal with|see to)(?: (?:to|around to))* (?:it|that|them|those)\b|{_BACK} (?:to|for|and (?:fix|patch|get|do)) (?:it|that|them)\b|waiting (?:on|for) (?:the |some |a |more |new |another |my )*(?:fabric|mesh|mastic|panel|board|plug|patch|tape|piece|material|sheet|one)|(?:on|going on) (?:my|the|our|tomorrow's) (?:to-?do |punch )?list|(?:haven't|didn't|couldn't|never) (?:get|got|gotten) (?:around )?to(?: (?:it|that|them|fixing|patching)\b|(?=$|[.,;]))|(?:haven't|didn't|never|have not) (?:put|done|did) (?:anything|a thing|nothing)(?: (?:on|over|about|to|with|for) (?:it|that|them))?|(?:leaving|left) (?:it|that|them) for (?:tomorrow|later|the morning|now|monday|next)|(?:that's|it's|they're) (?:(?:next|tomorrow)|for (?:tomorrow|later|the morning))|needs (?:attention|work|looking at|taking care of|to be (?:taken care of|dealt with|looked at)))",
+    mends=rf"\b(?:{_WILL} {_FIRST}(?:cut|make|put|set|glue|fit|slide|build|get|order|swap|drop)(?: in| on| out)? (?:a|an|the|another|some|that)(?: (?:new|other|whole|good|fresh|dry))* (?:plug|patch|panel|board|piece|sheet|side|mesh|fabric|mastic)(?: (?:in|on|out|over))*(?: (?:for|on|in|over|of|to) (?:it|that|them|there|the (?:corner|hole|tear|spot|end|side|bad spot)))?|{_WILL} {_FIRST}(?:get|fix|patch|do|handle|take care of|deal with|see to)(?: (?:to|around to))* (?:it|that|them|those)\b|{_BACK} (?:to|for|and (?:fix|patch|get|do)) (?:it|that|them)\b|waiting (?:on|for) (?:the |some |a |more |new |another |my )*(?:fabric|mesh|mastic|panel|board|plug|patch|tape|piece|material|sheet|one)|(?:on|going on) (?:my|the|our|tomorrow's) (?:to-?do |punch )?list|(?:haven't|didn't|couldn't|never) (?:get|got|gotten) (?:around )?to(?: (?:it|that|them|fixing|patching)\b|(?=$|[.,;]))|(?:haven't|didn't|never|have not) (?:put|done|did) (?:anything|a thing|nothing)(?: (?:on|over|about|to|with|for) (?:it|that|them))?|(?:leaving|left) (?:it|that|them) for (?:tomorrow|later|the morning|now|monday|next)|(?:that's|it's|they're) (?:(?:next|tomorrow)|for (?:tomorrow|later|the morning))|needs (?:attention|work|looking at|taking care of|to be (?:taken care of|dealt with|looked at)))",
     others=r"\b(?:hang|hung|hanging|goes up|go up|going up|put it up|get it up|ship|send|start on|starting|next piece|next one|drawing|schedule|off|home|vacation)\b",
 )  # fmt: skip

@@ -46,6 +46,8 @@ def _by_letter(letter: str, side: str) -> tuple[Plainer, ...]:
 
 
 ENGLISH_MEASURED = (
+    # --- "three inches apart it came out": how far apart they are, and nothing that came out of the piece
+    Plainer((" apart it", " apart they", " apart that", " apart the", " apart mine", " center it", " center they"), rf"{_M} (?:apart|on center)(?P<x>,? (?:it|they|that|mine|the staples|the stapling)(?: all| just| kind of| sort of)* (?:came|ended|turned|worked|wound|landed)(?: out| up| in)?(?: to(?: be)?| at| being)?)(?=[.,;!]|$| and | but )", (("x", ""),)),
     # when he looked is no time to come
     Plainer((" after ", " before "), r"(?:i|we) (?:just |then |re-?)*(?:measured|checked|counted|tested|felt|inspected|remeasured|rechecked|looked(?: at| over)?|went (?:over|back to|back over)|found)(?: (?:it|them|that|this one|that one|her))?(?: again)?(?P<x> (?:right |just )?(?:after|before) (?:lunch|break|coffee|dinner|the break|the meeting))(?=[.,;]| and| it)", (("x", ""),)),
     # --- "it shifts five inches to one side in a length of twenty": which side, how far, over what length

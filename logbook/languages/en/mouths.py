@@ -18,6 +18,9 @@ _ACTS = (("tape", "taped"), ("staple", "stapled"), ("rub", "rubbed"), ("wipe", "
 _GOING = r"(?:going to|gonna|fixing to|fixin' to|fixin to|ought to|oughta|need to|have to|want to|got to|gotta|hope to|hoping to|plan to|planning to|will|'ll|about to|aim to|trying to|try to|tryna|let me|should)"
 _COUNT = r"(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?)"
 _DENIES = r"(?:ain't|haven't|hasn't|didn't|don't|never|have not|has not|did not)"
+_NONE_OF = r"(?:none of|no part of|not (?:an?|one)(?: single)? (?:inch|foot|bit|part|strip|piece|side|seam) of|not one(?: single one)? of)"
+_ITS = r"(?:all |any )?(?:the|that|this|my|these|those|its) (?:tape|taping|foil|seams?|joints?|staples?|stapling|sides?|edges?|ends?|flaps?|facing|board|surface)"
+_GONE_WRONG = r"(?:(?:peel|lift|bubbl|wrinkl|curl|pucker|flar|gapp)(?:ed|ing|ling|led|s)?(?: (?:up|off|back))?|(?:missed|misfired|bent|broke|broken|popped|pulled through|wasted|torn|loose|tore)(?: (?:up|off|out|over|loose))?|(?:off|up|loose|undone) (?:again|on me))"
 
 ENGLISH_MOUTHS = (
     Plainer(("plumb", "dang", "darn", "damn", "doggone", "dadgum", "frick", "freak", "frigg", "fuck", "bloody", "stinkin"), r"(?P<x>(?:plumb|dang|darn|damn|doggone|dadgum|frickin'?|frigging|freakin'?|freaking|friggin'?|fuckin'?|fucking|goddamn|bloody|stinkin'?|stinking) )(?!near|sure|nail)(?=[a-z])", (("x", ""),)),
@@ -34,10 +37,12 @@ ENGLISH_MOUTHS = (
         Plainer((f"{done} none", f"{act} none"), rf"(?P<x>(?:{_I} )?{_DENIES} (?:really |even |yet |got )?(?:{done}|{act})(?: down)? none(?: of (?:it|that|this|them|the|my|that there)(?: (?:tape|staples|tape down|seams?|joints?))?)?(?: down)?)(?![\w'])", (("x", f"didn't {act} it{' down' if act == 'rub' else ''}"),))
         for act, done in _ACTS[:4]
     ),
+    # --- none of it, not an inch of it: "none of that tape is rubbed down"
     *(
-        Plainer(("none of",), rf"(?P<x>none of (?:it|the (?:tape|seams?|joints?|staples|sides|edges))(?: (?:is|was|are|were|got|has been|have been|'s|ever got))?) (?P<v>{done})(?![\w'])", (("x", "it is not"),))
+        Plainer(("none of", "no part of", "not an inch of", "not one ", "not a "), rf"(?P<x>{_NONE_OF} (?:it|that|this|{_ITS}(?: (?:on|of) (?:it|there|this one|that one))?)(?:(?:'s| is| was| are| were| got| gets| has| have|'ve)?(?: (?:ever|yet|even))?(?: (?:been|got|gotten))?)) (?P<v>{done})(?![\w'])", (("x", "it is not"),))
         for _, done in _ACTS[:5]
     ),
+    Plainer(("none of", "not one ", "no part of"), rf"(?<=[.,;!] )(?P<x>(?:and |but |so )?{_NONE_OF} {_ITS}(?: (?:on|in) (?:it|there))?(?:'s| is| was| are| were| has| have| looks?| seems?)?(?: (?:been|come|came|gone|went))? {_GONE_WRONG})(?=[.,;!]|$| and | on | at | in )", (("x", ""),)),
     Plainer(("not much", "not many", "not enough", "no more", "no much", "few staple", "little tape"), r"(?P<x>,? (?:because|cause|'cause|since|as|for) (?:(?:it|there|i|we|is|was|were|have|had|got|they|are|there's|it's|don't) )*(?:not much|not many|not enough|no more|no much|few|little) (?:more )?(?:staples?|tape)(?: (?:left|in the box|here|today|more|have))*)(?=[.,;!]|$)", (("x", ""),)),
     Plainer(("nothing but", "nothin but", "nothin' but"), r"(?P<x>(?:(?:there )?(?:ain't|isn't|is|there's|it's|it's got|has|got) )?nothin[g']? but (?:the )?(?P<t>staples)(?: (?:on|in) (?:it|there|this one))?)(?=[.,;!]|$)", (("x", "stapled, no tape"),)),
     Plainer(("nothing but", "nothin but", "nothin' but"), r"(?P<x>(?:(?:there )?(?:ain't|isn't|is|there's|it's|it's got|has|got) )?nothin[g']? but (?:the )?tape(?: (?:on|in) (?:it|there|this one))?)(?=[.,;!]|$)", (("x", "taped, no staples"),)),

@@ -7,7 +7,7 @@ from logbook.languages.en.names import FIRST_NAMES
 from logbook.languages.en.numbers import SAID_COUNT
 from logbook.languages.plainer import Plainer
 
-_NUMBER = rf"(?:\d{{1,3}}|(?:one|two|three|four|five) {SAID_COUNT}|{SAID_COUNT})"
+_NUMBER = rf"(?:\d{{1,3}}|(?:one|two|three|four|five) hundred(?: and)? {SAID_COUNT}|(?:one|two|three|four|five) {SAID_COUNT}|{SAID_COUNT})"
 _A_KIND = rf"(?:an? |the |my |it's an? |that's an? )?{KIND}(?![\w'])(?! (?:across|down|up|through|over|in|out|on|back|to|as))"
 _WHAT = r"(?:piece|fitting|mine|ours|(?:what|the one|all) (?:i|we)(?: actually| really| did)? (?:built|made|cut|did|have|got|put together|finished))"
 _ON_RUN = r"(?: (?:on|of|for|in) (?:run )?(?:\d+|\w+)| here| today| now)?"
@@ -44,4 +44,13 @@ ENGLISH_NAMED_BY_NUMBER = (
     Plainer(("out of tape", "out of staples", "out of mastic"), rf"(?:^|(?<=[.,;] )|(?<=and )|(?<=but ))(?:on )?(?:{KIND} )?{_NUMBER},? (?:i|we) (?:just |then )?ran out of (?:tape|staples|mastic)(?P<x>)(?=[.,;]|$)", (("x", " on"),)),
     # --- a set of hangers by its number
     Plainer(("hanger set", "hangers set", "strap set", "trapeze set"), rf"(?P<x>(?:hangers?|straps?|trapeze) set (?:number |no\.? |#)?)(?={_NUMBER}(?![\w'/-]|\.\d)(?! (?:feet|foot|ft|inches|inch|in|by|and a half|apart|on cent|o\.c|wide))[, ])", (("x", "hangers number "),)),
+    # --- one told right after another: "started with seven, 18 by 12 straight, …, and then we did eight, same size, straight as well", "…, 102, same thing, …"
+    Plainer(("started with", "started off with", "started out with", "began with", "kicked off with"), rf"(?<![\w'])(?P<x>(?:started(?: off| out)?|began|kicked off)(?: (?:today|this morning|the day))? with) (?={_NUMBER},)", (("x", "did"),)),
+    Plainer((" as well", " too", " also", " again"), rf"(?:size|same|{_NUMBER})(?P<x>, (?:an? |another )?{KIND} (?:as well|too|also|again))(?=,)", (("x", ""),)),
+    Plainer((", same ", ", the same "), rf"[\w']+(?P<x>,(?: and| then| and then)? ){_NUMBER}, (?:(?:the|pretty much the|exactly the|all the) )?same(?: (?:thing|deal|story|again|piece|kind))?(?=, )", (("x", ". "),)),
+    # --- "we cut seventy two to length, twenty by twelve straight": the piece, and its kind behind its size
+    Plainer((" cut ", " trimmed "), rf"(?<![\w'])(?:i|we) (?:cut|trimmed) (?P<x>)(?={_NUMBER} (?:to length|down|to fit|short)(?: today| this morning)?, (?:a |an )?(?:{SAID_COUNT} (?:by|x) {SAID_COUNT}|\d+ ?x ?\d+),? (?:{KIND})(?![\w']))", (("x", "number "),)),
+    # --- three in a row, with no word before the last: "did three of them, 91, 92, 93, all straights"
+    Plainer((" of them, ", " of these, ", " of 'em, ", "did two, ", "did three, ", "did four, ", "made two, ", "made three, ", "made four, "), rf"(?<![\w'])(?P<x>(?P<v>did|made|built|have|got|hung|finished) (?:two|three|four|five|six|a couple|[2-6])(?: (?:of (?:them|these|'em|those)|pieces|more|today))*,? )(?=(?:(?:straights?|{KIND}s?) )?{_NUMBER}(?:,| and) {_NUMBER}(?![\w'/-])(?! inch))", (("x", r"\g<v> "),)),
+    Plainer((" all ",), rf"(?<![\w'-]){_NUMBER}, {_NUMBER}(?P<x>,) (?={_NUMBER}, all (?:of (?:them|these) )?{KIND}s(?![\w']))", (("x", " and"),)),
 )

@@ -3,14 +3,22 @@
 from __future__ import annotations
 
 from logbook.languages.en.left_plainly import KIND
-from logbook.languages.en.numbers import SAID_NUMBER
+from logbook.languages.en.numbers import SAID_COUNT, SAID_NUMBER
 from logbook.languages.plainer import Plainer
 
 _ENDS = r"(?=[.,;!]|$| and\b| but\b)"
 _ACTED = r"(?:taped|stapled|rubbed|patched|trimmed|wiped|put|screwed|closed)"
 _ACCESSORY = r"(?:damper|fire damper|coil|heater|unit|fan|vav|accessory)"
+_DIM = rf"(?:\d{{1,2}}|{SAID_COUNT})"
 
 ENGLISH_PARTS_PLAINLY = (
+    # --- "16x10. Radius throat, 6 inches, on the 16": a side by how long it is, where no piece has that number
+    Plainer(
+        (" on the ", " along the ", " across the "),
+        rf"^(?=.*?(?<![\w/'-])(?P<a>{_DIM})(?: ?x ?| by )(?P<b>{_DIM})(?![\w/-])[^?!]{{0,160}}? (?:on|along|across) the (?P<n>(?P=a)|(?P=b))(?P<x>)(?=[.,;!]|$| and (?:taped|stapled|rubbed)))(?!.*(?:{KIND}|number|#|run|and|(?:^|[.;] )(?:on )?) ?(?:number )?(?P=n)(?![\w/-])(?! ?(?:x|by|inch)))",
+        (("x", " side"),),
+        beside=(" by ", "x"),
+    ),
     # --- how far apart, named by the thing ahead of it
     Plainer(("tab spacing", "tabs spacing"), rf"(?P<x>(?:cross[ -])?tabs? spacing(?:'s| is| at| of|:)*) (?={SAID_NUMBER})", (("x", "cross tabs every"),)),
     Plainer(("screwed",), r"screwed (?:the |that |a )?(?:metal |steel )?(?:collar|sleeve|duct)[^.;?!]{0,20}?(?P<x>,? with (?:\w+ )?washers,)(?= every )", (("x", " with washers"),)),

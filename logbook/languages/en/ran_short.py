@@ -24,6 +24,9 @@ _THINGS = (("staples", r"(?:staples?|legs?)"), ("tape", r"(?:tape|foil tape|foil
 
 _BAD = r"(?:cloth|duct|masking|gray|grey|packing|painter's|painters|electrical|hardware store|unlisted|plain)(?: duct| cloth)? tape"
 
+_HAD = r"(?:i|we|they|he|you|(?:the |my |our )?(?:shop|truck|supply house|van|store|gang box|box|cart|boss|lead|foreman))"
+_HAD_ONLY = rf"{_HAD}(?:'d)? (?:only (?:had|have|has|got)|(?:had|have|has|got) (?:only|just|nothing but|nothing left but))(?: left)?(?: the| some)?|all(?: that)? (?:{_HAD} had|there was)(?: left)? (?:was|were|is)(?: the| some)?|there (?:was|were) only(?: the| some)?|only(?: had| got| have)?(?: the| some)?"
+
 ENGLISH_RAN_SHORT = (
     Plainer(
         ("out of ", "no more"),
@@ -62,6 +65,17 @@ ENGLISH_RAN_SHORT = (
                 (("x", "here is "), ("y", f" {thing}")),
             ),
         )
+    ),
+    # --- "the shop had only three-eighths staples left, so that is what is in the board"
+    *(
+        Plainer(
+            ("only ", "nothing but", "all they had", "all we had", "all i had", "all he had", "all there was"),
+            rf"(?P<x>(?:{_HAD_ONLY}) )(?P<m>{_L}|{_BAD})(?P<y>(?: {words}| ones)?(?:{_HERE}| today)*(?:,? (?:and|so|and so)|[.;,])+ (?:that's|that is|those are|these are|they're|it's|that was) what(?:'s| is| are| was| went| got used| (?:i|we|he|they) (?:used|put|put in|put on|shot|had to use|went with))?(?: (?:in|on)(?= (?:it|there|this|that one|here)(?![\w'])))?)(?=[.,;!]|$| (?:in|on|here|there|it|this|for)(?![\w']))",
+            (("x", "I used "), ("m", rf"\g<m> {thing}"), ("y", "")),
+            unless=r"(?:staples?|tape|ones) i mean",
+            beside=cues,
+        )
+        for thing, words, cues in (("staples", r"staples?", ("staple",)), ("tape", r"(?:foil )?tape", ("tape",)))
     ),
     # --- "asked for half inch staples and he brings quarter inch, so that's what's in straight 22"
     *(

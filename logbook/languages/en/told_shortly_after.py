@@ -24,6 +24,8 @@ _SORRY = r"(?:(?:no|nope|wait|sorry|hang on|hold on|scratch that|not that)[,.]? 
 _ACT_NAME = r"(?:taping|tape|stapling|staples|rubbing(?: down)?|rub[- ]?down|wiping|wipe[- ]?down|trimming|trim|(?:turning )?vanes)"
 
 ENGLISH_TOLD_SHORTLY_AFTER = (
+    # --- "rubbed, but the end, the air goes out of the male end": what is said of the end, and no act left out there
+    Plainer((" but the ",), r"(?<= but )(?P<x>the (?P<p>(?:\w+ )?(?:end|ends|way|direction|flow|groove|joint)),? )(?=(?:the |its )?(?:air|flow|low step|step|male|female)(?: (?:end|side))? (?:goes|leaves|comes|exits|flows|blows|runs|faces|is|points|ends)(?![\w']))", (("x", ""),)),
     # --- "that's wrong, isn't it, anyway taped": a question back, and nothing that is denied of what comes
     Plainer(("isnt it", "isn't it", "aint it", "ain't it"), r"(?:that's|thats|it's|its|this is|that is)(?: \w+){1,3}?(?P<x>,? (?:isn'?t|ain'?t) it)(?![\w'])", (("x", ""),)),
     # --- "ninety degrees, sixteen by ten, vanes in": the turn, and not how warm it is

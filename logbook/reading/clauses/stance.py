@@ -306,7 +306,7 @@ def _introduces(row: Row, items, lead: int) -> bool:
 
 def _then_i(row: Row, items, lead: int, stance: str, language: Language) -> int | None:
     """ "The kid grabbed the wrong tape and I …", "the drawing says every two and I went every three", "he bent the anvil and now every staple …": from there on it is the speaker's own again."""
-    mine = next((at for at in range(lead + 2, len(items) - 1) if items[at].concept in ("AND", "BUT") and "I" in (items[at + 1].concept, items[min(at + 2, len(items) - 1)].concept if items[at + 1].concept in ("ANOTHER", "FILLER") else "") and (at > lead + 2 or items[lead + 1].concept in _OWN_ACTS) or at > lead + 2 and items[at].concept in ("AND", "BUT", "FILLER") and (_as_it_is(row.text[items[at].start : items[-1].end], language))), None)
+    mine = next((at for at in range(lead + 2, len(items) - 1) if items[at].concept in ("AND", "BUT") and "I" in (items[at + 1].concept, items[min(at + 2, len(items) - 1)].concept if items[at + 1].concept in ("ANOTHER", "FILLER") else "") and (at > lead + 2 or items[lead + 1].concept in _OWN_ACTS) or items[at].concept in ("AND", "BUT", "FILLER") and (_as_it_is(row.text[items[at].start : items[-1].end], language))), None)
     before = items[lead:mine] if mine is not None and stance == OTHER else ()
     theirs = any(item.concept in _OWN_ACTS for item in before) and any(item.concept in ("NUM", "FITTING", "MARKED") or item.concept.startswith("K_") for item in before)  # "my brother stapled six and I taped it": of whose piece?
     return None if theirs else mine
