@@ -295,7 +295,7 @@ KINDS = (
     ("straight", "pieza derecha|derecha pieza|rectito|tramo derecho|recto|pieza recta|tramo recto|tramo|sección|secciones|ducto recto|conducto recto|straight|tramos|rectos|recta|tramos rectos|piezas rectas|sección recta|tubo recto|ducto derecho"),
     ("transition", "red.|redn.|reducc.|trans.|transic.|redu|reduccioncita|transición|reducción|reductor|reducer|transition|ampliación|transiciones|reducciones|pieza de reducción|pieza de transición|aumento|reductora|cono"),
     ("offset", "offset|desvío|pieza de desvío|desfase|desplazamiento pieza|ese|quiebre|compensación"),
-    ("elbow", "codo|codos|elbow|ell|el codo|codo curvo|codo curveado|codo curveadito|codo redondo|codo redondeado|codo suave|codo largo|codo corto|codo abierto|codo de radio largo|codo de radio corto|codo cuadrado|codo de radio|codo recto|codito"),
+    ("elbow", "codo radial|codo radiado|codo curvado|codo|codos|elbow|ell|el codo|codo curvo|codo curveado|codo curveadito|codo redondo|codo redondeado|codo suave|codo largo|codo corto|codo abierto|codo de radio largo|codo de radio corto|codo cuadrado|codo de radio|codo recto|codito"),
     ("tee", "te|tee|la te|una te|ti|pieza te|tés"),
     ("branch", "bajante|bajantes|derivación|toma|tap|take off|takeoff|derivaciones|injerto|silleta|toma lateral|entronque|ramificación|take-off"),
     ("wye", "yee|ye|pantalón|i griega|wye|pantalones|y griega|pieza y|bifurcación|pantaleta|horqueta"),

@@ -18,7 +18,12 @@ _IT = r"(?:l[oa]s?|les?|sel[oa]s?)"
 _TO_DO = rf"(?:{_CL}{_NOW}|(?:{_CL})?(?:voy|vamos|vengo|venimos|regreso|vuelvo) (?:a|y) {_DO}{_IT}|{_CL}(?:voy|vamos) a {_DO})"
 _SURE = r"(?:(?:ya|yo|si|nosotros|mero|primero|nomas|creo|que|a ver si) )*"
 _MEND = rf"{_CL}(?:{_NOW})|(?:voy|vamos) a (?:arreglar|parchar|tapar|componer|ver){_IT}"
-_PROMISE = rf"(?:{_DAY} {_SURE}{_TO_DO}|(?<!no )(?<!nunca )(?<!siempre ){_TO_DO} {_SURE}{_DAY})"
+_THAT = r"(?:eso|esa parte|ese paso|es[oa]s?)"
+_WHO = r"(?:(?:mi|el|la|otr[oa]) )+[a-zñ]+"
+_FALLS_TO = r"(?:(?:(?:ya|le|les|me|nos|lo|se) )*(?:toca|tocaria|va|sera|es|queda|quedo|queda pendiente|viene|entra|deje|dejamos)(?: (?:para|pa|hasta))? )"
+# "eso le toca mañana", "eso va el lunes", "eso mañana", "eso lo ve mi compañero mañana"
+_IN_ITS_TURN = rf"(?:{_THAT} {_FALLS_TO}?{_DAY}|{_DAY} (?:ya )?(?:le |me |nos )?toca(?= *$| *[,.;])|(?:ya )?(?:le|me|nos) toca {_DAY}|{_THAT} (?:ya )?l[oa]s? (?:ve|hace|pone|termina|acaba|cierra|echa|mete|sigue) {_WHO} {_DAY})"
+_PROMISE = rf"(?:{_IN_ITS_TURN}|{_DAY} {_SURE}{_TO_DO}|(?<!no )(?<!nunca )(?<!siempre ){_TO_DO} {_SURE}{_DAY})"
 
 SPANISH_LEFT = Left(
     beside=rf"\b{_PROMISE}\b",

@@ -72,13 +72,14 @@ def _mark(entry: Entry) -> object:
 
 def _open_too(own: Entry, taped: Entry) -> Entry:
     """The piece with what of its tape would be open, where nothing of its mastic was yet."""
-    if own.open_items or any(fact.name in _OF_TAPE for fact in own.facts):
+    if any(fact.name in _OF_TAPE for fact in own.facts):
         return own
     of_tape = [fact for fact in taped.facts if fact.name in _OF_TAPE]
     facts = of_tape if any(fact.value is False or fact.name == "sides_taped" and fact.value < _ALL_SIDES for fact in of_tape) else []
     items = [item for item in taped.open_items if item.denies == "taped"]
-    if not facts and not items:
+    if not facts and not items or own.open_items and (not items or any(fact.name == "gap" for fact in own.facts)):
         return own
     denied = any(fact.value is False for fact in facts)
     kept = [fact for fact in own.facts if not (denied and fact.name == "closure" and fact.value == "mastic")]
-    return replace(own, facts=(*kept, *facts), open_items=tuple(items))
+    others = [one for one in own.open_items if not any(one.start < item.end and item.start < one.end for item in items)]  # "faltan las vanes y el mástique"
+    return replace(own, facts=(*kept, *facts), open_items=(*others, *items))

@@ -182,6 +182,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?:LAID (?P<m>MARKED|NUM) (?=FROM|OFF)|(?:FLAP|FACING|VANES|TAPE|PANEL|DAMAGE|TAPED|SIDE|SIDE_WORD|OTHER_SIDE) (?:ON|OF) (?P<m2>MARKED|NUM) (?=SEP|$)|(?:SLOPE|THROAT|JOINT|GAP|GROOVE|TABS|SHIPLAP) (?:ON|IN) (?P<m3>MARKED|NUM) (?=BE|TAKES|RUN|HAVE|MOVE|MOVES|NOT|NO|WORD|SEATED))"):
         group = next(name for name in ("m", "m2", "m3") if match.start(name) >= 0)
         moves = row.items[match.start()].concept == "SIDE" and any(item.concept in ("NUM", "LEN", "FRAC") for item in row.items[max(0, match.start() - 3) : match.start()])  # "four on the left in twenty"
+        moves = moves or row.items[match.start()].concept == "SIDE" and len(row.items[match.start()].value) > 1  # "cada lado en doce"
         moves = moves or group == "m2" and row.items[match.start()].concept == "TAPED" and any(item.concept == "SIDE_WORD" for item in row.items[max(0, match.start() - 16) : match.start()])  # "encintada de tres"
         moves = moves or group == "m2" and [item.concept for item in row.items[match.start() : match.start() + 2]] == ["TAPE", "OF"] and row.items[match.start("m2")].concept == "NUM" and row.items[match.start("m2")].value.value <= _WIDEST_TAPE  # "cinta de tres"
         named = moves or any(m.mark is not None or m.batch for m in made)  # then "on the side of 22" only tells where

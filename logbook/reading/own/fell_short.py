@@ -98,7 +98,7 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
     if wrong.how == "excepts" and language.turns.tab_word and place and cut_up[place - 1].sentence == cut_up[place].sentence and language.turns.tab_word in cut_up[place - 1].words:
         acts = tuple(at for at in acts if _ACTS[row.items[at].concept] in ("tabs_bent", "cross_tabs"))  # "every tab's down except three": of the tabs, not of the act before
     mended = is_mended(cut_up, place, language, *_at_fault(row, noun, names, acts))
-    used = range(part.first, part.last if wrong.how != "alone" else part.first)
+    used = range(part.first, _until_what_is_left(row, part) if wrong.how != "alone" else part.first)
     if wrong.how == "alone" and place and cut_up[place - 1].sentence == part.sentence and _only_spaces(row, cut_up[place - 1]):
         return  # "Every two inches, mostly.": of how far apart they are
     if mended and not acts and noun is None and not any(item.concept == "DAMAGE" and item.value == "crushed" for item in row.items[part.first : part.last]):  # "the corner got crushed, taped it": of the board
@@ -126,6 +126,11 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
     if noun is not None and (not names or noun in names or (noun == "cross_tabs" and "tabs_bent" in names)):
         last = next((one.last for one in reversed(cut_up) if one.sentence == part.sentence), part.last) if mended else part.last  # what set it right is of its words
         yield claim(row, noun, mended, part.first, last, part="" if mended else "side", corrects=mended, weak=mended, hedged=False), used
+
+
+def _until_what_is_left(row: Row, part: Part) -> int:
+    """ "algunas lengüetas quedaron sin doblar y me falta la cinta": what is still to do is told behind it."""
+    return next((at for at in range(part.first + 2, part.last - 1) if row.items[at].concept in ("AND", "BUT") and row.items[at + 1].concept == "PENDING"), part.last)
 
 
 def _at_fault(row: Row, noun: str | None, names: tuple[str, ...], acts: tuple[int, ...]) -> tuple[str, ...]:

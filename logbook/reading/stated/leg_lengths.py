@@ -5,11 +5,14 @@ from __future__ import annotations
 from fractions import Fraction
 
 from logbook.reading.clauses.claims import Found, Frame, unit_of
+from logbook.reading.clauses.grammar import Row
 from logbook.reading.words.phrasing import words_of
 
 
 def _leg(found: Found):
     item = found.item("n")
+    if found.at("n") == found.first and item.value.value >= 1 and _is_of_the_board(found.row, found.first):
+        return
     if found.first and found.row.items[found.first - 1].concept == "NO" or found.last < len(found.row.items) and found.row.items[found.last].concept == "NOT":
         return  # "no half-inch legs left", "the half-inch staples never came"
     if "BE" in [i.concept for i in found.row.items[found.first : found.at("n")]] and item.value.value >= 1:  # "staples are about an inch and a half": how far apart
@@ -27,6 +30,13 @@ def _leg(found: Found):
     a_part = found.row.words(found.at("n"), found.at("n") + 2).lower().startswith(("half the", "half of"))  # "half the staples went through"
     if item.value.value <= 1.5 and not a_part:
         yield found.claim("staple_leg", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+
+
+def _is_of_the_board(row: Row, at: int) -> bool:
+    """ "el tablero es de una pulgada grapas de tres octavos": how thick the board is."""
+    while at > 0 and row.items[at - 1].concept in ("BE", "OF", "DET"):
+        at -= 1
+    return at > 0 and row.items[at - 1].concept == "BOARD"
 
 
 def _loaded_with(found: Found):

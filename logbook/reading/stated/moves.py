@@ -36,6 +36,8 @@ def _move(found: Found, way: str | None = None):
     by, back = found.item("by"), next((i for g in ("back", "back2", "back3", "back4", "back5", "back6", "back7") if (i := found.item(g))), None)
     direction = next((DIRECTION[i.concept] for i in found.items("dir") if i.concept in DIRECTION), None)
     direction = direction or way
+    if found.first and [item.concept for item in found.items("dir")] in (["FROM"], ["OFF"]) and found.row.items[found.first - 1].concept in ("AND", "COMMA") and _opens_out(found.row, found.first):
+        direction = "out"
     sides = tuple(s for item in found.items("side") if item.concept == "SIDE" for s in item.value) or (None,)
     if by is not None and (by.value.value > 60 or by.concept == "FRAC" and found.row.words(found.at("by"), found.at("by") + 1).lower() in words_of("small.half")):
         return  # "eight inches total, half each side" tells no length
@@ -49,6 +51,8 @@ def _move(found: Found, way: str | None = None):
     alone = by is not None and (by.concept == "LEN" or len(sides) > 1 and (lead[-2:-1] or ["COMMA"])[0] in ("COMMA", "STOP", "SIZE"))
     if found.at("side") == found.first and lead[-1:] and lead[-1] in ("NUM", "LEN", "FRAC") and alone and [i.concept for i in found.items("dir")] in (["IN"], []):
         return  # "widening four each side in a foot", "two inches each side in eight": over what length, not how far
+    if by is not None and _told_apart(found.row, found.first, sides) and back is None and found.row.items[found.at("by") - 1].concept in ("IN", "ON"):
+        return  # "left in two and right in two, each side in six": over what length
     moves = tuple(
         Move(side, by and by.value.value, back and back.value.value, _way(side, direction)) for side in sides
     )
@@ -131,6 +135,24 @@ def _both_back(found: Found):
     if any(item.concept == "SIDE" for item in found.row.items[max(0, found.first - 14) : found.first]):
         back = found.item("back")
         yield found.claim("side_moves", (Move(None, None, back.value.value, None),), uses=("back",), said_unit=unit_of(back), fills=True)
+
+
+def _opens_out(row: Row, at: int) -> bool:
+    """ "se abre dos del lado izquierdo y dos del derecho": the other side goes out too."""
+    verb = next((item.concept for item in reversed(row.items[max(row.sentence_start(at), at - 8) : at]) if item.concept in ("MOVE_OUT", "MOVE_IN", "OUT", "IN")), None)
+    return verb in ("MOVE_OUT", "OUT")
+
+
+def _told_apart(row: Row, first: int, sides: tuple[str, ...]) -> bool:
+    """ "dos del lado izquierdo y dos del derecho, cada lado en doce": each of these sides was told of by itself right before."""
+    before = row.items[max(row.sentence_start(first), first - 10) : first]
+    return len(sides) > 1 and set(sides) <= {item.value[0] for item in before if item.concept == "SIDE" and len(item.value) == 1} and any(item.concept in _MEASURED for item in before)
+
+
+def _each_back(found: Found):
+    """The length of the moves that were told side by side."""
+    if _told_apart(found.row, found.first, found.item("side").value):
+        yield from _both_back(found)
 
 
 def _back_behind(found: Found):
@@ -264,7 +286,9 @@ FRAMES = (
     Frame("BACK (?:ON|OF) DET? (?P<side>SIDE) SIDE_WORD? (?:BE|FILL|ONLY){0,3} (?P<back>NUM|LEN) (?:(?:COMMA|AND|BUT){1,2} (?:ON|OF)? DET? (?P<side2>SIDE) SIDE_WORD? (?:BE|FILL|ONLY){0,3} (?P<back2>NUM|LEN))? (?=SEP|$|AND|BUT)", _back_of_a_side),  # "the set-back on the right's eighteen"
     Frame("BACK (?:ON|OF) (?:DET|KIND|FITTING|NUMBER){0,2} (?:NUM|MARKED) (?:BE|FILL|ONLY){1,3} (?P<back>NUM|LEN) (?=SEP|$|AND|BUT)", _back),  # "the set-back on nine is twelve"
     Frame("(?:(?<!ON)(?<!ON DET)(?<!IN)(?<!IN DET)|(?=BACK (?!BE|IT|THIS))) BACK (?:FILL|OF|TO|BY|IN|ONLY){0,3} (?P<back>NUMB) (?!BY)", _back),  # "on the back they're three": a side
-    Frame("BOTH (?:FILL)? (?:ON|OVER) (?P<back>NUMB) (?=SEP|$|AND)", _both_back),
+    Frame("(?:BOTH|EACH) (?:FILL)? (?:ON|OVER) (?P<back>NUMB) (?=SEP|$|AND)", _both_back),
+    Frame("COMMA EACH SIDE_WORD? IN (?P<back>NUMB) (?=SEP|$|AND)", _both_back),  # "left in two and right in two, each in twelve"
+    Frame("(?P<side>SIDE) (?:IN|ON|OVER) (?P<back>NUMB) (?=SEP|$|AND)", _each_back),
     Frame("(?<=SEP) (?:NUM|MARKED) BE OVER (?P<back>NUM|LEN) (?=SEP|$)", lambda found: _back(found) if found.item("back").value.value >= FEWEST and any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),  # "right in four. Nine's over twenty-four, ten's over twelve."
     Frame("BOTH (?:FILL)? IN (?:FILL|ONLY)? (?P<back>LEN) (?=SEP|$|AND)", _both_back),  # "both in eighteen inches"
     Frame("COMMA ON (?P<back>NUMB) (?=SEP|$)", _back_behind),

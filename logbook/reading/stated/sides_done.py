@@ -14,6 +14,8 @@ def _sides(found: Found):
         return
     if found.first > 0 and found.at("n") is not None and found.at("n") <= found.first + 2 and found.row.items[found.first - 1].concept in ("STAPLED", "TAPED") and found.at("acts") > found.at("n") and not (found.first > 1 and found.row.items[found.first - 2].concept == "SIDE_WORD"):
         return  # "stapled 3 sides taped 3 sides": the count is of the act before it
+    if found.at("n") is not None and found.at("acts") > found.at("n") and _has_its_own(found.row, found.last):
+        return  # "engrapado cada dos los cuatro lados teip nomás tres lados"
     ahead = [item.concept for item in found.row.items[found.last : found.last + 2] if item.concept not in ("BE", "FILLER")]
     if ahead[:1] == ["RUBBED"] and "COMMA" in [item.concept for item in found.row.items[found.first : found.last]]:
         return  # "taped, two sides rubbed"
@@ -28,6 +30,17 @@ def _sides(found: Found):
         yield found.claim("sides_stapled", int(number), group="w", uses=("n",))
     if acts & {"TAPED", "TAPE", "CLOSURE", "MARK181"}:
         yield found.claim("sides_taped", int(number), group="w", uses=("n",))
+
+
+def _has_its_own(row: Row, at: int) -> bool:
+    """Whether a count of sides stands right behind the act, so that the one ahead is of the act before it."""
+    only = False
+    while at < len(row.items) and row.items[at].concept in ("ONLY", "ON", "OF", "BY", "FILLER"):
+        only, at = only or row.items[at].concept == "ONLY", at + 1
+    if at >= len(row.items) or row.items[at].concept != "NUM" or row.items[at].value.value not in (1, 2, 3, 4):
+        return False
+    behind = row.items[at + 1].concept if at + 1 < len(row.items) else "STOP"
+    return behind == "SIDE_WORD" or only and behind in ("STOP", "COMMA", "AND", "BUT")
 
 
 def _counted(found: Found):
@@ -149,11 +162,11 @@ FRAMES = (
     Frame("(?P<w>(?P<acts>STAPLED) ON (?P<n>NUM)) (?=(?:COMMA|AND){1,2} TAPED ON NUM (?:SEP|$|BUT))", _sides),  # "stapled on three, taped on two"
     Frame("(?:K_END_CAP|K_STRAIGHT|K_PLENUM|K_ELBOW|K_TEE|K_WYE) (?:NUM|MARKED) COMMA? (?P<w>(?P<acts>TAPED) ON (?P<n>NUM)) (?=SEP|$|BUT)", lambda found: _sides(found) if found.item("n").value.value in (2, 3) else ()),  # "cap nine is taped on three"
     Frame("STAPLED (?:[^STOP QUERY]){0,6} (?P<w>(?P<acts>TAPED) ON (?P<n>NUM)) (?=SEP|$|BUT)", lambda found: _sides(found) if found.item("n").value.value in (2, 3) else ()),
-    Frame(f"(?P<acts>STAPLED) (?:FILLER)? EVERY NUMB COMMA? (?P<w>(?:ON|AROUND|BY)? {_COUNT}) (?=SEP|$|AND|TAPED|RUBBED|WIPED|TRIMMED|TAPE|MARK181)", _sides),  # "stapled every two all four sides"
+    Frame(f"(?P<acts>STAPLED|STAPLES) (?:FILLER)? EVERY NUMB COMMA? (?P<w>(?:ON|AROUND|BY|ONLY){{0,2}} {_COUNT}) (?=SEP|$|AND|TAPED|RUBBED|WIPED|TRIMMED|TAPE|MARK181)", _sides),  # "stapled every two all four sides"
     Frame(f"(?P<w>ALL DET? (?P<n>NUM) (?:BE)? {_ACTS}) (?=SEP|$)", _of_the_sides),
     Frame("(?P<w>ALL DET? (?P<n>NUM) (?:HAVE|BE) (?P<acts>TAPE|STAPLES)) (?=SEP|$|AND)", _of_the_sides),
     Frame("(?P<w>SIDE_WORD (?:BE)? (?P<acts>STAPLED|TAPED) (?:COMMA|ON|ALL){0,2} (?P<n>NUM)) (?=SEP|$)", _sides),
-    Frame(f"(?P<w>(?P<acts>TAPE|STAPLES|CLOSURE|MARK181) (?:FILL|ON|OF|TO|AROUND|BY){{0,3}} {_COUNT})", _sides),
+    Frame(f"(?P<w>(?P<acts>TAPE|STAPLES|CLOSURE|MARK181) (?:FILL|ON|OF|TO|AROUND|BY|ONLY){{0,3}} {_COUNT})", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|COMMA|IT|BY|AROUND|TIGHT|ONLY){{0,3}} {_COUNT})", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY|AROUND){{0,3}} SIDES_ALL)", _sides),
     Frame("NUM SIDE_WORD (?:FILL|OF|ON){0,3} (?:STAPLED|TAPED)? (?:COMMA|AND|BUT){1,2} (?:ONLY|FILLER)? (?P<w>(?P<n>NUM) (?:FILL)? (?P<acts>STAPLED|TAPED))", _sides),

@@ -111,6 +111,12 @@ def _throat(found: Found):
         yield from _length_of("throat_radius")(found)
 
 
+def _throat_behind(found: Found):
+    """ "codo de noventa el radio ..." tells how far it turns."""
+    if not (found.item("n").concept == "NUM" and found.item("n").value.value in (90, 45)):
+        yield from _length_of("throat_radius")(found)
+
+
 def _should_be(found: Found):
     """ "I told you thirty long, should've been thirty-six": of what was told wrong right before."""
     before = [item.concept for item in found.row.items[max(0, found.first - 4) : found.first]]
@@ -270,8 +276,8 @@ FRAMES = (
     Frame("SIZE STOP (?P<w>(?P<n>LEN)) (?=STOP|$)", _lone_length),
     Frame("SIZE COMMA (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>NUM)) (?=SEP|$)", _lone_length),
     Frame("SIZE (?P<w>(?P<n>NUM)) (?=STAPLED|TAPED)", _lone_length),  # in text that runs on
-    Frame("(?P<w>(?P<n>NUMB) FILL? THROAT) (?!(?:OF|BE) NUMB|NUMB)", _length_of("throat_radius")),
-    Frame("(?<!SQUARE)(?P<w>THROAT (?:FILL|OF|HEDGE|THROAT|COMMA){0,3} (?P<n>NUMB)) (?!BY)", _throat),
+    Frame("(?P<w>(?P<n>NUMB) FILL? THROAT) (?!(?:IN|INSIDE|OF|BE|HEDGE|ONLY|FILLER){0,4} NUMB)", _throat_behind),
+    Frame("(?<!SQUARE)(?P<w>THROAT (?:IN|INSIDE)? (?:FILL|OF|HEDGE|THROAT|COMMA){0,3} (?P<n>NUMB)) (?!BY)", _throat),
     Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:ROUND){0,2} FILL?) (?:HIGH)? K_COLLAR", _length_of("collar_diameter", "n", least=3, most=40)),
     Frame("(?P<w>(?P<n>NUMB) (?:LEN)? ROUND) (?!WASHERS)", _length_of("collar_diameter", most=40)),
     Frame("(?<!LEN)(?P<w>ROUND (?:OF|BE){0,2} (?P<n>NUMB)) (?!(?:OF|DET|WORD|FROM){0,3} (?:TABS|TAB_WORD|STAPLES|SCREWS|WASHERS|SIDE_WORD))", _length_of("collar_diameter", least=3, most=40)),

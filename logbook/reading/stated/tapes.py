@@ -132,6 +132,14 @@ def _board(found: Found):
         yield found.claim("board_thickness", value, group="w", uses=("n",), said_unit=unit_of(item))
 
 
+def _board_behind(found: Found):
+    """A number and then the board, unless it tells how far apart the staples are: "cada dos el tablero es de una pulgada"."""
+    spaced = found.first > 0 and found.row.items[found.first - 1].concept == "EVERY"
+    behind = found.row.items[found.last].concept if found.last < len(found.row.items) else ""
+    if not spaced or behind not in ("BE", "OF", "LEN", "EI", "NUM"):
+        yield from _board(found)
+
+
 def _class(found: Found):
     value = found.item("n").value.value
     if found.item("n2") is not None:
@@ -266,7 +274,7 @@ BOARD_FRAMES = (
     # the board before the tape: "inch board", "475 board"
     Frame("(?P<w>(?P<n>NUM) (?:FILL)? (?:EI|BOARD) (?:BOARD|EI)?)", _class),
     Frame("(?P<w>(?P<n>NUM) (?P<n2>NUM) (?:EI|BOARD) (?:BOARD|EI)?)", _class),
-    Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:NUM)? (?:FILL)? BOARD)", _board),
+    Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:NUM)? (?:FILL)? BOARD)", _board_behind),
     Frame("(?P<w>(?P<n>LEN) OF BOARD)", _board),
     Frame("(?:BOARD|PANEL) (?:EI|FILLER)? NUM OF (?P<w>(?P<n>LEN|FRAC)) (?=SEP|$|AND|STAPLED|TAPED)", _board),  # "board 800 de pulgada", "board clase 475 de una pulgada"
     Frame("(?:NUM|EI) BOARD COMMA (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED)", _board),  # "fourteen hundred board, inch and a half"

@@ -7,6 +7,7 @@ that is left, or a word that nobody knows ("not rough yet"), leaves the piece op
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from logbook.languages.language import Language
 from logbook.reading.clauses.claims import Claim, Open, claim
@@ -30,7 +31,8 @@ def still_to_do(row: Row, clause: Clause, begin: int, end: int, language: Langua
         if nouns:
             first, acts = nouns[-1], [nouns[-1]]
             start, begin = row.items[first].start, first
-    clitic = row.items[begin].concept == "WILL" and begin > clause.first and row.items[begin - 1].concept == "DET"  # "la cinta se la pongo mañana"
+    led = row.words(begin, begin + 1).lower().split()
+    clitic = row.items[begin].concept == "WILL" and begin > clause.first and (row.items[begin - 1].concept == "DET" or led[0] == "se" or led[0] in _THEM)  # "la cinta se la pongo mañana", "las vanes se las pongo en la tarde"
     if not any(at >= begin for at in acts) and (row.items[begin].concept in ("PENDING", "NOT_DONE") or clitic):
         noun = begin - 1  # "la cinta falta", "the tape, not yet"
         while noun > clause.first and row.items[noun].concept in ("BE", "FILLER", "DET", "HAVE", "YET"):
@@ -82,6 +84,27 @@ def still_to_do(row: Row, clause: Clause, begin: int, end: int, language: Langua
         if mine or sure:
             made.append(claim(row, "(open)", None, first, end, opens=(Open("piece" if mine else "other", None, start, stop),), pending=True, hedged=False))
     return made
+
+
+def begins_what_is_left(row: Row, clause: Clause) -> Clause | None:
+    """ "algunas lengüetas quedaron sin doblar y me falta la cinta": the clause from there on, where its beginning is told already."""
+    at = next((k for k in range(clause.first + 2, clause.last - 1) if live(row, k) in ("AND", "BUT") and live(row, k + 1) == "PENDING"), None)
+    return None if at is None else replace(clause, first=at)
+
+
+def more_of_them(row: Row, clause: Clause) -> bool:
+    """ "le falta cinta, y también las vanes": things alone, behind those that are lacking."""
+    concepts = [row.items[at].concept for at in range(clause.first, clause.last)]
+    things = [concept for concept in concepts if concept not in ("AND", "DET", "FILLER", "COMMA")]
+    return concepts[0] == "AND" and len(things) == 1 and things[0] in ("VANES", "TAPE", "STAPLES")
+
+
+def ends_the_list(row: Row, at: int, end: int) -> bool:
+    """ "faltan las vanes y las grapas": they are lacking too, where "still needs tape and staples every two" tells how they are."""
+    behind = at + 1
+    while behind < end and row.items[behind].concept in ("FILLER", "YET"):
+        behind += 1
+    return row.items[at - 1].concept == "AND" and row.items[at - 2].concept in ("VANES", "TAPE", "TABS") and behind == end
 
 
 def _of_its_staples(row: Row, at: int) -> bool:
@@ -144,6 +167,7 @@ def _needs_hangers(row: Row, clause: Clause, begin: int, end: int) -> bool:
     return "I" not in behind and row.items[begin - 1].concept in ("NUM", "MARKED", "IT", "THIS", "FILLER", "HAVE") and begin > clause.first
 
 
+_THEM = ("la", "lo", "las", "los")
 _SMALL = ("NOT", "YET", "IT", "BE", "FILLER", "HEDGE", "DET", "THIS", "AND", "BUT", "HAVE", "ALL")
 
 
@@ -166,6 +190,8 @@ def _start_of(row: Row, clause: Clause, begin: int) -> int:
     """The whole clause, unless something else was stated before the words that tell the pending work."""
     stated = (*PAST, "SIZE", "STAPLES", "EVERY", "VANES", "MARK181", "LEN", "FLAP", "DAMAGE", "GAP")
     first = clause.first
+    if row.items[begin].concept == "PENDING" and begin - 1 > clause.first and row.items[begin - 1].concept in ("AND", "BUT"):
+        return begin  # "algunas lengüetas quedaron sin doblar y me falta la cinta"
     for at in range(begin - 1, clause.first - 1, -1):
         if row.items[at].concept in stated and row.items[begin].concept in ("NOT_DONE", "NOT", "NO", "PENDING", "WILL", "LATER"):
             if row.items[begin].concept == "PENDING" and begin - at <= 3 and row.items[at].concept in ("TAPE", "VANES", "STAPLES"):

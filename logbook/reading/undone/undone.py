@@ -19,7 +19,7 @@ from logbook.reading.clauses.parts import Part
 from logbook.reading.words.phrasing import choice, rows, word, words_of
 from logbook.reading.clauses.set_right import mending
 from logbook.reading.clauses.stance import Clause
-from logbook.reading.undone.still_to_do import HANGING, side_waits, still_to_do
+from logbook.reading.undone.still_to_do import HANGING, begins_what_is_left, ends_the_list, more_of_them, side_waits, still_to_do
 from logbook.reading.words.tokens import plain
 
 
@@ -56,7 +56,7 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
     skip_to = 0
     cut = _at_each_yet(row, cut, language)
     for place, clause in enumerate(cut):
-        if clause.first < skip_to or row.is_blank(clause.first):
+        if clause.first < skip_to or row.is_blank(clause.first) and (clause := begins_what_is_left(row, clause)) is None:
             continue
         begin = _pending_at(row, clause, language)
         if begin is None:
@@ -332,7 +332,7 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
             return at
         if base and row.words(at, at + 1).lower() == "ya" and any(row.items[k].concept in PAST for k in range(at + 1, min(at + 4, end))):  # "le faltaba una esquina y ya la encinté"
             return at - 1 if row.items[at - 1].concept == "AND" else at
-        if base and seen_act and (concept in PAST or concept in ("STAPLES",)) and row.items[at - 1].concept not in ("BE", "DET", "TO", "OF", "OR", "NOT"):
+        if base and seen_act and (concept in PAST or concept == "STAPLES" and not ends_the_list(row, at, end)) and row.items[at - 1].concept not in ("BE", "DET", "TO", "OF", "OR", "NOT"):
             return at - 1 if row.items[at - 1].concept == "AND" else at
         if base and concept in PAST and row.items[at - 1].concept in ("LATER", "DAY") and not any(row.items[k].concept in DENIED for k in range(begin, at)):
             return at  # "gonna get them tomorrow stapled every two"
@@ -356,7 +356,7 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
         listing = first in ("STAPLE", "TAPE", "TAPE_IT", "RUB", "TRIM", "HANG", "WIPE") or (first in ("AND", "OR") and second in ("STAPLE", "TAPE", "TAPE_IT", "RUB", "TRIM", "HANG", "WIPE"))
         if first == "TAPE" and (second in ("BE", "HAVE", "ON", "IN_PLACE", "MOVE", "FILLER") or row.words(following.first, following.first + 1).lower().replace("’", "'").endswith("'s")):
             listing = False  # "…, tape's already on it"
-        listing = listing or (row.items[begin].concept == "NOT_DONE" and first == "OR")
+        listing = listing or (row.items[begin].concept == "NOT_DONE" and first == "OR") or row.items[begin].concept == "PENDING" and more_of_them(row, following)
         if following.sentence != clause.sentence or not listing:
             break
         end = following.last
