@@ -51,6 +51,12 @@ SPANISH_BREATHS = (
     Plainer((" el ", " la "), rf"{_DID}(?P<x> )(?=(?:el|la) {MARK} (?:(?:es |va |del? |la |el )*mism[oa]s? (?:tamaño|medidas?)|igual(?:it[oa])?\b|tambien) ?)", (("x", ". "),)),
     # --- "los dos con tape al 48 se lo froté y al 49 no"
     Plainer((" al ", " a la "), rf"(?!(?:y|pero|que|en|solo|nomas)\b)\w+(?P<x> )(?=(?:al|a la) {MARK} (?:si |ya )*(?:se |le |l[oa]s? )+(?:\w+ ){{1,4}}y (?:al|a la) {MARK} (?:todavia |aun )?no\b)", (("x", ", "),)),
+    # --- "los cuatro lados encintados, grapados dos": each with its own count of sides
+    Plainer(
+        (" lados ", " caras "),
+        rf"\b(?:cuatro|tres|dos|[234]) (?P<s>lados|caras) {_DID}(?: (?:a )?cada (?:{COUNT}))?(?P<x>,? (?:y |pero )?)(?:nada mas |nomas |solo )?{_DID} (?:nada mas |nomas |solo )?(?:(?:l[oa]s )?(?:cuatro|dos|tres|[234]))(?P<y>(?: (?:lados|caras))?)(?= *(?:$|[,;.]| nada mas| nomas| solamente| porque))",
+        (("x", ". "), ("y", r" \g<s>")),
+    ),
     # --- the mend, and what else the piece got: "lo repare con cinta engrapado cada dos"
     Plainer((" repar", " parch", " arregl", " remend", " resan"), rf"\b(?:repar|parch|arregl|remend|resan)\w* (?:bien )?con (?:la |pura )?{TAPE}(?: (?:de (?:foil|aluminio|presion|calor)|181a-[ph]|de {INCH}(?: pulgadas)?))*(?: (?:bien )?(?:tallad|frotad|planchad)[oa])?(?P<x>)(?= (?:bien )?(?:(?:en)?grapad[oa]|(?:con )?(?:sus )?{STAPLES}|encintad[oa]|con aletas|con vanes)\b)", (("x", ","),)),
     # --- the one and not the other: "no le puse grapas nomas cinta"

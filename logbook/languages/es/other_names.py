@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from logbook.languages.thumbs import Short
 
-_VANES = "direccionales álabes alabes guías guias deflectores venas aletitas guiítas guiitas turning_blades air_guides"
+_VANES = "direccionales álabes alabes guías guias deflectores venas aletitas guiadores guiítas guiitas turning_blades air_guides"
 _STRIPS = ("tabs", "tiras", "tiritas", "tirillas", "pestañas", "pestañitas", "cintas", "pedazos", "lengüetas", "lenguetas", "orejas", "orejitas", "crucetas")
 _OF_TAPE = ("de cinta", "de tape", "de teip")
 _ACROSS = ("cruzados", "cruzadas", "atravesados", "atravesadas", "en cruz", "de través", "al través", "transversales", "a lo ancho", "atravesaditas", "cruzaditas")

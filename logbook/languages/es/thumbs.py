@@ -67,6 +67,9 @@ SPANISH_THUMBS = Thumbs(
     shorts=(
         *SPANISH_OTHER_NAMES,
         *_BY_EAR,
+        # as it is said on the islands: "aletas no lleva na'", "un chin de tape"
+        *_things("na na'", "nada", before=r"\b(?:no|ni|nunca)\b[^.,;]{0,30}$"),
+        *_things("chin chinchín chinchin", "poco", before=r"\bun $"),
         # of a joint: "la junta no asienta"; a panel seats or does not
         *_things("no_cerró no_me_cerró no_nos_cerró no_le_cerró no_cerraron no_me_cerraron no_asienta no_asientan no_asentó no_embona no_embonan no_embonó no_encaja no_encajó no_ensambla no_pega_bien no_llega no_llegan no_alcanza no_quedó_apretada no_quedaron_apretadas", "no cierra", before=r"\b(?:juntas?|costuras?|uni[oó]n|uniones|esquinas?)(?: (?:de (?:abajo|arriba|atr[aá]s|en medio|un lado)|con (?:el|la) \w+))? $"),
         # not yet, told with "luego" and without an accent: "encintado, luego la tallo"

@@ -12,7 +12,7 @@ _ROLLED = r"cinta|tape|teip|rollo"
 _TAPE = rf"(?:{_ROLLED}|foil)"
 _STAPLES = r"(?:grapas|staples)"
 _RAN_OUT = r"se (?:me |nos |les? )?(?:acab|termin)(?:o|aron) (?:ya )?(?:la |el |las |los )?"
-_HALFWAY = r"(?:a (?:la )?(?:mitad|media|medio|medias)|en medio|por la mitad)\b"
+_HALFWAY = r"(?:a (?:la )?(?:mitad|media|medio|medias)|en medio|por la mitad|antes de (?:llegar|terminar|acabar|cerrar|completar)(?:l[oa])?)\b"
 _WENT_ON = r"\b(?:fui|fuimos|traje|trajeron|consegui|conseguimos|otro rollo|otra caja|mas cinta|mas grapas|segui|seguimos|complet\w+|termine|terminamos|acabe|acabamos)\b"
 _THE_REST = r"(?:la otra (?:mitad|parte|punta)|el otro (?:pedazo|tramo|extremo|lado)|lo demas|el resto|de ahi (?:para|en) adelante)"
 _BARE = r"(?:sin nada|pelad[oa]|pelon\w*|a pelo|en blanco|sin (?:cinta|grapas?|tape|teip))"
@@ -40,8 +40,13 @@ TOLD_SO: tuple[Turn, ...] = (
     ),
     # "se acabaron las grapas a medio camino", "a media recta se me terminó el rollo"
     *(
-        Turn(r"\bse (?:me |nos |les? )?(?:acab|termin)", rf"\b{_RAN_OUT}{stuff}(?: \w+)? {_HALFWAY}|{_HALFWAY}(?: \w+){{0,4}} {_RAN_OUT}{stuff}\b", ((fact, False),), unless=_WENT_ON)
+        Turn(r"\bse (?:me |nos |les? )?(?:acab|termin)", rf"\b{_RAN_OUT}{stuff}(?: \w+)? {_HALFWAY}|\b{stuff} (?:ya )?se (?:me |nos |les? )?(?:acab|termin)(?:o|aron) {_HALFWAY}|{_HALFWAY}(?: \w+){{0,4}} {_RAN_OUT}{stuff}\b", ((fact, False),), unless=_WENT_ON, beside=rf"^(?!.*{_WENT_ON})")
         for fact, stuff in (("taped", _TAPE), ("stapled", _STAPLES))
+    ),
+    # "le puse un chin de tape nada más", "un pedacito de cinta en un lado"
+    *(
+        Turn(r"\b(?:poc[oa]|poquit[oa]|pedacit[oa]|pedazo|cachit[oa]|tirita|tira|chin)\b", rf"\b(?:puse|pusimos|eche|echamos|di|meti|lleva|tiene|trae|va con)(?: (?P<o>nada mas|nomas|solo|solamente))? una? (?:poc[oa]|poquit[oa]|pedacit[oa]|pedazo|cachit[oa]|tirita|tira|chin) de {stuff}(?(o)|(?: (?:nada mas|nomas|solamente)|,? en un(?: solo)? lado))\b", ((fact, False),), unless=r"\b(?:no|ni|hoyo|hueco|roto|rotura|raj\w+|rasg\w+|golpe|foil|parche)\b", beside=r"^(?!.*\b(?:parch|remend|repar|hoyo|hueco|rotura|raj[oa]|rasg))")
+        for fact, stuff in (("taped", r"(?:cinta|tape|teip)"), ("stapled", r"grapas"))
     ),
     # "encinté tres costuras y para la cuarta no me alcanzó el rollo"
     *(
