@@ -53,4 +53,6 @@ ENGLISH_NAMED_BY_NUMBER = (
     # --- three in a row, with no word before the last: "did three of them, 91, 92, 93, all straights"
     Plainer((" of them, ", " of these, ", " of 'em, ", "did two, ", "did three, ", "did four, ", "made two, ", "made three, ", "made four, "), rf"(?<![\w'])(?P<x>(?P<v>did|made|built|have|got|hung|finished) (?:two|three|four|five|six|a couple|[2-6])(?: (?:of (?:them|these|'em|those)|pieces|more|today))*,? )(?=(?:(?:straights?|{KIND}s?) )?{_NUMBER}(?:,| and) {_NUMBER}(?![\w'/-])(?! inch))", (("x", r"\g<v> "),)),
     Plainer((" all ",), rf"(?<![\w'-]){_NUMBER}, {_NUMBER}(?P<x>,) (?={_NUMBER}, all (?:of (?:them|these) )?{KIND}s(?![\w']))", (("x", " and"),)),
+    # --- a riser by its number: "riser 170 goes up three stories"
+    Plainer(("riser ", "risers "), rf"{_BEGINS}(?:the )?riser (?P<x>)(?={_NUMBER}(?:,|'s| is| was| goes| runs| went| has) (?!inch|by|foot|feet|stor))", (("x", "number "),)),
 )

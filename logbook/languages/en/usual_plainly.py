@@ -121,4 +121,16 @@ ENGLISH_USUAL_PLAINLY = (
     Plainer((" collar of ",), r"(?P<x>(?:the )?collar of (?:the )?)(?=(?:damper )?sleeve (?:number )?\d)", (("x", ""),), beside=("screw",)),
     Plainer((" just like ", " exactly like ", " same as "), r"(?:^|(?<=[.;!?] ))(?P<n>\d+ (?:through|to|thru|and) \d+)(?P<x> (?:came out|are|were|went|turned out)(?: all)? (?:just|exactly) like (?:it|that|that one))(?=[.;!]|$)", (("x", " are the same"),)),
     Plainer(("on ",), r"(?:^|(?<=[.!?] ))on (?P<x>)(?=\d{2,3} (?:the|it|they|i|we|he|my) \w)", (("x", "number "),), unless=r"(?<![\w'])(?:number|page|floor|sheet|detail) \d"),
+    # --- how it should be, behind a measure that is told: "every six foot and that's short of what it should be"
+    Plainer(
+        ("should be", "should have been", "should've been", "ought to be", "supposed to be", "wanted", "allowed", "book says"),
+        rf"(?:every|at|about|are|is|came out|ended up|'s|'re) (?:about |maybe |like |at |every )*{SAID_NUMBER}(?:[ -](?:inches|inch|feet|foot|ft))?(?: apart| on center| wide)?(?P<x>,? (?:and |but |so |which )*(?:that's|that is|is|it's|they're|those are|this is)(?: a (?:little|bit|hair|touch)| way| just| too| an? \w+)* (?:(?:short of|shy of|more than|wider than|further than|farther than|bigger than|over|past|beyond|longer than|less than|off of|off from)(?: what| where)?|(?:right |exactly )?(?:what|where|how|the way)) (?:(?:it|they|that|those|the \w+) )?(?:should be|should have been|should've been|ought to be|(?:is|are|'s|'re|was|were) supposed to be|wanted|allowed|(?:the )?book says))(?=[.,;!]|$)",
+        (("x", ""),),
+    ),
+    # --- there on one, and not on the next: "on 50 the vanes are in, on 51 they're not"
+    Plainer(
+        ("on ", "in "),
+        rf"(?:on|in) {_MARK},? (?:the |my |its )?(?:turning )?(?P<t>tape|vanes|staples|mastic)(?:'s| is| are|'re)(?: all)? (?:on|in|there|in there|on there|in it|on it)(?P<x>(?:,? (?:and |but )?(?:on|in))? (?P<m>{_MARK}),? (?:it's not|it is not|it isn't|they're not|they are not|they aren't|it ain't|they ain't|there's none|there isn't any|there aren't any|there's not|none|no))(?=[.,;!]|$)",
+        (("x", r". \g<m> has no \g<t>"),),
+    ),
 )
