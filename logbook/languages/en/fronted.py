@@ -5,6 +5,7 @@ Regular expressions over lower-case letters, as in `plainer.py`.
 
 from __future__ import annotations
 
+from logbook.languages.en.left_plainly import NUMBER
 from logbook.languages.plainer import Plainer
 
 _I = r"(?:i|we)"
@@ -25,13 +26,15 @@ _WHOLE = r"(?:the (?:whole|entire) (?:thing|piece|joint|lot)|everything|it(?:'s|
 # the thing itself before him who left it: with what it is done to, or where
 _WHERE = r"(?: (?:on|round|around|along|over|in|at|across|for) (?:(?:the|that|this|its|all|my|one|first|second|third|last|other|far|near|whole|main|male|female|short|long|top|bottom|left|right|back|front) )*(?!it\b)[\w-]+(?: (?:side|end|seam|edge|joint|corner|one|two))?)"
 _SELF = r"(?:it|that|this|them|that one|this one|(?:the |that |my )(?:tape|seams?|joints?|facing|foil|board|flap|piece|one|(?:top|bottom|back|front|last|far|other)(?: (?:side|end|seam|one))?))"
-_LEFT_IT = rf"(?:{_LACKED}|left undone|let go|let slide|ran out of time for)"
+_LEFT_IT = rf"(?:{_LACKED}|left undone|let go|let slide|ran out of time for|{_DID_NOT} (?:think of|remember|go back for|come back for))"
+_NOBODY = r"(?:nobody|no one|none of us|neither of us)(?: (?:ever|has|had|even))* (?:did|done|got to|gotten to|bothered with|remembered|thought of)"
+_NO_TIME = r"(?:(?:there was |there's |we had |i had |had )?no (?:time|chance|way)|never happened|didn't happen|never got (?:to it|done)|not (?:done|yet)|not on this one|no)"
 _OWED = r"(?:(?:will|'ll|have|'ve got|got|need|still need|want|gotta|can only|am going|'m going|are going|'re going)(?: to)?(?: (?:still|go|get|be able to|go and|come back and))*) (?:do|put|get|lay|run|slide|finish|see to|take care of|come back for)"
 _FRONTED_ACTS = (
     ("rub", rf"(?:the |that )?(?:rubbing|burnishing|squeegeeing)(?: {_SELF})(?: (?:down|in|out|good))*", rf"(?:the |that |any )?{_RUB}", "I skipped the rub", "I still have to rub it"),
     ("tap", rf"(?:the )?taping(?: {_SELF})(?: (?:up|over))*", r"(?:the |that |any |my )?(?:tape|taping)", "I skipped the tape", "I still have to tape it"),
     ("stapl", rf"(?:the )?stapling(?: {_SELF})(?: (?:down|up|shut))*", r"(?:the |that |any |my )?(?:staples|stapling)", "I skipped the staples", "I still have to staple it"),
-    ("wip", rf"(?:the )?wiping(?: {_SELF})(?: (?:down|off|first|clean))*", r"(?:the |that |any )?(?:wipe(?:[- ]?down)?|wiping(?: (?:down|off))?)", "I skipped the wipe", "I still have to wipe it"),
+    ("wip", rf"(?:the )?wiping(?: {_SELF})(?: (?:down|off|first|clean|beforehand))*", r"(?:the |that |any )?(?:wipe(?:[- ]?down)?|wiping(?: (?:down|off))?)", "I skipped the wipe", "I still have to wipe it"),
     ("trim", rf"(?:the )?trimming(?: (?:{_SELF}|the (?:extra|insulation|glass|fiber|excess)))(?: (?:off|out|back|away))*", r"(?:the |that |any )?(?:trim|trimming)", "I skipped the trim", "I still have to trim it"),
     ("vane", r"(?:putting|setting|sliding) (?:the |any |its )?(?:turning )?vanes(?: in)?", r"(?:the |any |its |those )?(?:turning )?vanes", "there are no vanes", "I still have to put the vanes in"),
 )
@@ -53,6 +56,11 @@ ENGLISH_FRONTED = (
             # "rubbing it we forgot", "the tape on the bottom I left off"
             Plainer((cue,), rf"{_BEGINS}(?P<x>{deed})(?P<y>,? {_I}(?:'d|'ve| have| just| plain| clean| kind of| sort of)* {_LEFT_IT}){_ENDS}", (("x", left_out), ("y", "")), beside=(" i", " we")),
             Plainer((cue,), rf"{_BEGINS}(?P<x>{noun}){_WHERE}(?P<y>,? {_I}(?:'d|'ve| have| just| plain| clean| kind of| sort of)* {_LEFT_IT}){_ENDS}", (("x", left_out), ("y", "")), beside=(" i", " we")),
+            # "rubbing 17 we forgot"
+            Plainer((cue,), rf"{_BEGINS}(?P<x>(?:the )?{cue}\w*ing(?: down| off)? (?:number |straight |elbow |tee |#)*(?P<n>{NUMBER})(?: (?:down|off|up))*)(?P<y>,? {_I}(?:'d|'ve| have| just| plain| clean)* {_LEFT_IT}){_ENDS}", (("x", rf"{left_out} on \g<n>"), ("y", "")), beside=(" i", " we")),
+            # "rubbing it nobody did", "as for rubbing it, no time"
+            Plainer((cue,), rf"{_BEGINS}(?P<x>(?:the )?(?:{deed}|{noun}) {_NOBODY}){_ENDS}", (("x", left_out),), beside=("nobody", "no one", "of us")),
+            Plainer((cue,), rf"{_BEGINS}(?P<x>as (?:for|to) (?:{deed}|{noun}),? {_NO_TIME}){_ENDS}", (("x", left_out),), beside=("as for", "as to")),
             # "staples, I still have to put those in", "rubbing, we'll do that tomorrow"
             Plainer((cue,), rf"{_BEGINS}(?P<x>(?:{noun}|{deed})(?:,|,? (?:well|yeah|that's|now),?) {_I}(?: still| just| then)* ?{_OWED}(?: (?:it|that|them|those|these))(?: (?:in|on|up|down|yet|still))*)(?=[.,;!]|$| (?:because|since|once|when|as soon|after|and|but|{_DAY})(?![\w']))", (("x", to_do),), beside=(" i", " we")),
         )

@@ -9,7 +9,7 @@ _HARM = r"(?:tears?|torn|tore|rips?|ripped|holes?|punctur\w*|gash\w*|slits?|cuts
 _TOLD = rf"(?<![\w']){_HARM}(?![\w'])[^?]{{0,140}}?"
 _BOARD = r"(?:panel|board|piece|side|top|bottom|end|section|corner|sheet|liner)"
 _THAT = rf"(?:it|that|them|those|this|(?:the|that|this|a|its|one|my) (?:(?:whole|bad|wet|torn|crushed|bottom|top|back|other|good|new|fresh|dry|ruined) )*{_BOARD})"
-_SWAP = rf"(?:(?:swap|change|switch|trade)(?: out)?(?: {_THAT})?(?: out)?|replace(?: {_THAT})?|(?:cut|put|set|make|build|fit|glue) (?:in |out |off )?(?:a |another |the )?(?:new |fresh |good |dry |board )*(?:plug|{_BOARD})(?: (?:in|on|out|off))?(?: (?:it|there))?|put (?:some |a )?(?:fabric(?: and mastic)?|mastic|patch|tape)(?: (?:on|over) {_THAT})|plug (?:it|that)|(?:recut|re-cut|redo|remake|rebuild) {_THAT}|glue (?:it|that|them)(?: (?:back|down))*|cut (?:it|that|the end|that end|the corner)(?: (?:off|out|back))+)"
+_SWAP = rf"(?:(?:swap|change|switch|trade)(?: out)?(?: {_THAT})?(?: out)?|replace(?: {_THAT})?|(?:cut|put|set|make|build|fit|glue) (?:in |out |off )?(?:a |another |the )?(?:new |fresh |good |dry |board )*(?:plug|{_BOARD})(?: (?:in|on|out|off))?(?: (?:it|there|for (?:it|that|that one|there)))?|put (?:some |a )?(?:fabric(?: and mastic)?|mastic|patch|tape)(?: (?:on|over) {_THAT})|plug (?:it|that)|(?:recut|re-cut|redo|remake|rebuild) {_THAT}|glue (?:it|that|them)(?: (?:back|down))*|cut (?:it|that|the end|that end|the corner)(?: (?:off|out|back))+)"
 _SWAPPED = rf"(?:(?:swapped|changed|switched|replaced|plugged|glued|stuck)(?: out)?(?: {_THAT})?(?: (?:out|back|down))*)"
 _NOT_YET = r"(?:gotta|got to|have to|has to|had better|need to|needs to|want to|i'll|we'll|i will|we will|will|gonna|going to|didn't|did not|couldn't|can't|haven't|have not|hasn't|never|not|should|supposed to|waiting to|yet to|still to|time to|meant to|forgot to|about to|chance to)"
 _TILL = r"(?:till|until|'til|for now|for the time|right now|as of now)"
@@ -20,7 +20,7 @@ _MENDED_IT = r"(?:plug|replac\w*|swapp?\w*|new (?:panel|board|piece|side|end|cor
 
 def _not_done(cues: tuple[str, ...], verb: str) -> Plainer:
     """ "It's soaked. Gotta swap the panel", "haven't glued it or swapped it" """
-    return Plainer(cues, rf"{_TOLD}(?<![\w']){_NOT_YET}(?: (?:still|just|even|been|got|get|gotten|to|go|come|back|and|be|it|quite|ever|have|really|probably))* (?P<x>{verb})(?P<y> or {verb})?(?= (?:still|yet|tomorrow|today|with|when|first|later|before|after|next|on|this|in|but|and|so|because)\b|[.,;!]|$)", (("x", "repair it"), ("y", "")), unless=r"don't (?:have|need) to|doesn't (?:have|need) to|didn't (?:have|need) to")
+    return Plainer(cues, rf"{_TOLD}(?<![\w']){_NOT_YET}(?: (?:still|just|even|been|got|get|gotten|to|go|come|back|and|be|it|quite|ever|have|really|probably))* (?P<x>{verb})(?P<y> or {verb})?(?= (?:still|yet|tomorrow|(?:mon|tues|wednes|thurs|fri|satur)day|today|with|when|first|later|before|after|next|on|this|in|but|and|so|because)\b|[.,;!]|$)", (("x", "repair it"), ("y", "")), unless=r"don't (?:have|need) to|doesn't (?:have|need) to|didn't (?:have|need) to")
 
 
 _NOT_ITS_OWN = r"(?:(?<=[.!?] )|^)(?=[^.!]*(?:worried|afraid|scared|nervous|hate|checked|looked|looking|last one|other (?:guy|one|crew|fella)|(?<![\w'])(?:his|her|their|they|frames?|framers?|dollar)(?![\w'])|[a-z]+'s (?:elbow|straight|tee|piece|duct|run|work|section)|(?:gaps|tears|holes|dents)\?))(?:[^.?!]*?(?<![\w']))?"
