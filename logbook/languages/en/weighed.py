@@ -165,5 +165,5 @@ ENGLISH_WEIGHED = Weighed(
     ),
     in_general=r"(?<![\w'])(?:an?|any|every|another) (?:[\w-]+ )?#",  # no piece of his but any of its kind
     past=r"(?<![\w'])(?:was|were|had|been|should|would|could|might|if|when|unless|before|after|until)(?![\w'])",
-    concord=r"(?:n't|never|nobody|no one|ain't)(?: [\w']+){0,4} (?:no|none)$|(?<![\w'])no [\w-]+(?: [\w-]+)? (?:and |or |nor )?no$|(?<![\w'])so (?:it|they|that|this|this one|i|we|she)(?: [\w']+){1,4}$",
+    concord=r"(?:n't|never|nobody|no one|ain't)(?: [\w']+){0,4} (?:no|none)$|(?<![\w'])no [\w-]+(?: [\w-]+)? (?:and |or |nor )?no$|(?<![\w'])(?:none|nothing)(?: (?:of (?:them|those|that|it)|(?:in|on) (?:it|there|here|this|this one|that one)|at all|whatsoever))* (?:and |so )?no$|(?<![\w'])so (?:it|they|that|this|this one|i|we|she)(?: [\w']+){1,4}$",
 )

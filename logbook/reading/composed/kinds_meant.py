@@ -24,6 +24,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="WORD", value=None)  # "it snagged on a hanger rod"
     elif item.concept == "K_STRAIGHT" and said == "straight" and concept_at(items, place - 1) == "SIDE" and ahead in ("COMMA", "STOP", "", "AND") and (_moves_before(items, place) or len(items) == 2):
         done[place] = replace(item, concept="LEVEL", value=None)  # "right in four, back twenty-four, left straight"
+    elif item.concept == "K_STRAIGHT" and said == "straight" and ahead not in ("NUM", "MARKED", "NUMBER", "LETTER", "SIZE", "LEN", "DASH") and _of_a_side(items, place, text):
+        done[place] = replace(item, concept="LEVEL", value=None)  # "the bottom's straight", "right side straight, transition 162"
     elif item.concept == "K_STRAIGHT" and said == "straight" and ahead in ("UP", "OUT", "", "COMMA", "STOP", "AND", "BUT", "WORD", "IN") and concept_at(items, place - 1) in ("WORD", "FILLER", "IT", "LEFT_OUT", "BE", "OTHER_SIDE", "HUNG") and any(one.concept in ("TABS", "TAB_WORD") for one in items[max(0, place - 12) : place]):
         done[place] = replace(item, concept="FILLER", value=None)  # "the tabs are still standing straight up", "left the others straight"
     elif item.concept == "K_STRAIGHT" and said == "section" and "LEAK_TEST" in (concept_at(items, place - 1), concept_at(items, place - 2)) and ahead in ("LETTER", "MARKED", "NUM"):
@@ -119,6 +121,17 @@ def _a_tee(done, items, place: int, text: str) -> bool:
     if before[-1:] and before[-1] in ("la", "una", "el", "un", "otra", "esta", "esa", "misma", "de", "es", "son"):
         return True
     return concept_at(items, place + 1) in ("COMMA", "STOP", "", "OF", "ON", "RUN", "WITH") and concept_at(done, place - 1) in ("", "STOP", "COMMA", "AND", "NUM", "MARKED")
+
+
+def _of_a_side(items, place: int, text: str) -> bool:
+    """ "The right is straight", "the other side stays straight", "left side straight": how a side goes, and no kind of piece."""
+    at = place - 1
+    while concept_at(items, at) in ("BE", "FILLER") or concept_at(items, at) == "WORD" and text[items[at].start : items[at].end].lower() in ("stays", "stayed", "runs", "ran", "goes", "remains"):
+        at -= 1
+    if concept_at(items, at) not in ("SIDE", "OTHER_SIDE"):
+        return False
+    side = text[items[at].start : items[at].end].lower()
+    return at < place - 1 or side.endswith((" side", "'s"))
 
 
 def _moves_before(items, place: int) -> bool:
