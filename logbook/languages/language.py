@@ -30,6 +30,7 @@ from logbook.languages.small import Small
 from logbook.languages.thumbs import Thumbs
 from logbook.languages.thoughts import Thoughts
 from logbook.languages.together import Together
+from logbook.languages.told_at_last import ToldAtLast
 from logbook.languages.told import LoneNumbers, Told
 from logbook.languages.turns import Turns
 from logbook.languages.turns_of_words import WholeTurns
@@ -296,6 +297,7 @@ class Language:
     pointed: Pointed = Pointed()
     several: Several = Several()
     bare_names: BareNames = BareNames()
+    told_at_last: ToldAtLast = ToldAtLast()
     not_that_one: NotThatOne = NotThatOne()
     all_but: AllBut = AllBut()
     clauses: Clauses = Clauses()

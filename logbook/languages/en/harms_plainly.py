@@ -29,6 +29,8 @@ _NO_OTHER_THING = r"(?:(?!vanes|staple|tape|tabs|straps|screws|washers|hangers)[
 ENGLISH_HARMS_PLAINLY = (
     # --- "the board is delaminated at one end. Taped it": tape mends no board that is crushed, wet or comes apart
     Plainer(("taped it", "taped that", "taped over", "put tape"), rf"(?<![\w']){_PAST_TAPE}(?![\w'])[^.;?!,]{{0,40}}?(?:[.;]|(?:,|,? and|,? so|,? but)(?! (?:i |we )?(?:just|only)))(?: (?:so|and|but|then|i|we|just|only|anyway|went ahead and))* taped (?:it|that)(?: (?:up|down|anyway|anyhow|as is|for now|though))*(?P<x>)(?=[.,;!]|$)", (("x", ", damage is not repaired"),), unless=_MENDED_IT),
+    # --- who made it, told behind: "straight nine, had a tear that I made with the lift"
+    Plainer((" had a",), r"[\w'-]+(?P<x>, had) (?=an? (?:\w+ ){0,2}(?:tear|rip|hole|gash|slit|dent|puncture|split|nick)(?![\w'-])[^.?!;]*? (?:that |which )(?:i|we|he|they|somebody|someone|the \w+) (?!cut for|made for))", (("x", ", it had"),), unless=r"if |would|wish"),
     # --- how big the harm is, in a breath of its own
     Plainer(
         (" inch", '"'),

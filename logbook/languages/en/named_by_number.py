@@ -55,4 +55,5 @@ ENGLISH_NAMED_BY_NUMBER = (
     Plainer((" all ",), rf"(?<![\w'-]){_NUMBER}, {_NUMBER}(?P<x>,) (?={_NUMBER}, all (?:of (?:them|these) )?{KIND}s(?![\w']))", (("x", " and"),)),
     # --- a riser by its number: "riser 170 goes up three stories"
     Plainer(("riser ", "risers "), rf"{_BEGINS}(?:the )?riser (?P<x>)(?={_NUMBER}(?:,|'s| is| was| goes| runs| went| has) (?!inch|by|foot|feet|stor))", (("x", "number "),)),
+    Plainer(("branch ",), rf"{_BEGINS}(?:the )?branch (?P<x>)(?={_NUMBER} (?:\d+|{SAID_COUNT}) (?:by|x) )", (("x", "piece "),)),
 )

@@ -66,6 +66,7 @@ from logbook.languages.en.told_shortly_after import ENGLISH_TOLD_SHORTLY_AFTER
 from logbook.languages.en.turned_about import ENGLISH_TURNED_ABOUT
 from logbook.languages.en.turned_down import ENGLISH_TURNED_DOWN
 from logbook.languages.en.usual_plainly import ENGLISH_USUAL_PLAINLY
+from logbook.languages.en.verb_ahead import ENGLISH_VERB_AHEAD
 from logbook.languages.en.waits_plainly import ENGLISH_WAITS_PLAINLY
 from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 
@@ -82,6 +83,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_LAST_ONE_AND_THIS,
     *ENGLISH_MIXED_IN,
     *ENGLISH_TURNED_ABOUT,
+    *ENGLISH_VERB_AHEAD,
     *ENGLISH_SET_AGAINST,
     *ENGLISH_LEARNED_LATE,
     *ENGLISH_NOT_YET_JOINED,

@@ -15,12 +15,14 @@ from logbook.reading.words import measures
 from logbook.reading.meant.heads_a_line import goes_on_behind, heads_a_line, may_go_on, told
 from logbook.reading.words.items import book
 from logbook.reading.meant.names_run_on import may_run_on, names_here
-from logbook.reading.meant.name_places import COUNTS_UP_TO, Spot, low, may_be, stands
+from logbook.reading.meant.name_places import COUNTS_UP_TO, TURNS, Spot, low, may_be, stands
+from logbook.reading.meant.told_at_last import told_at_last
 from logbook.reading.words.spelled import Cut
 from logbook.reading.words.tokens import Token
 from logbook.said import Reading
 
 LARGEST = 999
+_BY = ("by", "x", "×")
 CLASSES = (181, 475, 723, 800)  # of tape, of board and of the standard of either
 
 
@@ -43,16 +45,18 @@ def names(found: tuple[Token, ...], code: str) -> BareMarks:
         return NONE
     if "&" in words.joins:
         found = tuple([one._replace(low="and", sort="word") if one.low == "&" else one for one in found]) if any(one.low == "&" for one in found) else found  # "eleven & twelve"
-    at = next((at for at in range(1, len(found)) if _is_named(found, at, words) and _number_at(found, at, code) is not None), None)
+    at = next((at for at in range(1, len(found)) if _is_named(found, at, words) and _number_at(found, at, code) is not None and not _is_within(found, at, code)), None)
     if at is not None:  # told before all numbers of the note are read: most notes name their piece so
         return _further(found, at, code) if may_go_on(found, at, words) else NONE
     said, starts = numbers_said(found, code)
     twice = _twice(said)
-    free = [one for at, last, value in said if value <= LARGEST and value not in CLASSES and (may_be(one := Spot(found, at, last, value, starts, words)) or may_run_on(one))]
-    named = [one for one in free if stands(one) or names_here(one, twice)]
+    spots = [Spot(found, at, last, value, starts, words) for at, last, value in said if value <= LARGEST and value not in CLASSES]
+    at_last = {one.at for one in spots if told_at_last(one, LANGUAGES[code].told_at_last)}
+    free = [one for one in spots if one.at in at_last or may_be(one) or may_run_on(one)]
+    named = [one for one in free if one.at in at_last or stands(one) or names_here(one, twice)]
     if not named:
         return NONE
-    ran_on = any(not stands(one) for one in named)
+    ran_on = any(one.at not in at_last and not stands(one) for one in named)
     marks = frozenset(str(one.value) for one in named)
     others = marks.union(str(one.value) for one in free if one.value > COUNTS_UP_TO)
     listed = {other.at for one, other in zip(named, named[1:]) if all(token.low in words.joins for token in found[one.last : other.at])}
@@ -135,3 +139,11 @@ def _twice(said: list[tuple[int, int, int]]) -> frozenset[int]:
 def _is_named(found: tuple[Token, ...], at: int, words: BareNames) -> bool:
     """ "Straight 31", "fitting 9", "elbow number 12", "#4"."""
     return low(found, at - 1) in words.naming or low(found, at - 1) == "#"
+
+
+def _is_within(found: tuple[Token, ...], at: int, code: str) -> bool:
+    """ "Straight eighteen by twelve", "ninety two": how big it is, the rest of a number whose first word is the name of a turn too, "a two piece ninety"."""
+    one, whole = _measure_at(found, at, code), _measure_at(found, at - 1, code)
+    if whole is not None and whole.end > at or one is not None and one.value in TURNS and _measure_at(found, at - 2, code) is not None:
+        return True
+    return one is not None and low(found, one.end) in _BY and _measure_at(found, one.end + 1, code) is not None
