@@ -13,6 +13,7 @@ _VERB = r"(?:(?:nomas|solo|nada mas|apenas|le|les|se|ya|yo|si|lo|la) )*(?:(?:en)
 _NOT_OF_IT = "".join(rf"(?<!{verb} )(?<!{verb} la )(?<!{verb} el )" for verb in "poner ponerle meter meterle talle tallamos frote frotamos alise planche restregue sobe limpie".split())  # "tallé la cinta por tres lados": not laid on three
 _DONE_ON = rf"(?<!\w){_NOT_OF_IT}(?:(?:(?:en)?grap|encint|teipe|tapee|estaple)\w*|cintas?|teip|tape|grapas?)(?: (?!(?:cada|van|no|ni|sin|tall\w+|frot\w+|limpi\w+)\b)(?!a (?:un[oa]?|dos|tres|cuatro|cinco|\d)\b)[\w-]+){{1,6}}? (?:en|por) (?:nomas |nada mas |solo |solamente )?(?:l[oa]s )?"
 _PARTS = r"(?:esquina|esquinita|orilla|lado|boca|junta|costura|union|punta|tapa|panel|rebaje|hembra|macho|escalon|ceja|flap|solapa|hueco|abertura|hoyo|rotura|resto|extremo|corte|cuello|empaque|ranura|costado|cara)s?"
+_OF_ITS_OWN = r"(?:etiquetas?|letreros?|rotulos?|agujeros?|hoyos?|perforaci(?:on|ones)|sensor(?:es)?|compuertas?|damper|registros?|rejillas?|difusor(?:es)?|collar(?:in|ines)?|boquillas?|puertas?(?: de acceso)?|parches?|refuerzos?|varillas?|codo de aire|tapas?)"
 _HOLDERS = r"(?:colgantes?|colgador(?:es)?|colgaderas?|soportes?|trapecios?|flejes?|varillas?|abrazaderas?|hangers?|straps?|strut|taquetes?)"
 _SOME_OF = r"(?:el|la|los|las|un|una|sus?|otr[oa]s?|ultim[oa]s?|mas|dos|tres|cuatro)"
 _TELL = r"(?:avis|dec|pregunt|habl|llam|ped|pag|compr|cont|mand|marc|report|coment|enseñ|prest|cobr|deb|ayud|esper|confirm|explic|apunt|anot|escrib|recog|recib|record|entreg)"
@@ -47,6 +48,9 @@ SPANISH_ACTS = ActWords(
         rf"|^(?:y |pero |ya )?(?:pasado mañana|mañana|al rato|luego|despues|ahorita) (?:ya )?(?:se )?(?:(?:le|l[oa]s?) )+(?!{_TELL}|llev|tra[ie]|pas|chec|ve[oa]|cuelg|sub|mont|dig)\w+o$"
         r"|\bfaltan? (?:(?:un|una|el|los|dos|tres|otro|su|sus|mas|por poner|poner(?:le)?) )*(?:hangers?|colgantes?|colgadores?|colgador|soportes?|flejes?|straps?|trapecios?|cuelgues?|abrazaderas?|colgaderas?)\b"
         r"|\bfaltan? (?:(?:todavia|aun|poner|ponerle|hacerle) )*(?:(?:la|el|las|los|una?|su|sus|otr[oa]s?|dos|toda) )+(?:tapa|tapon|fondo|cara|costado|lado|base|collar|collarin|cuello|cachete)s?\b"
+        r"|\b(?:es|era|son|seria) lo (?:unico|ultimo) (?:(?:que (?:le |me |nos )?(?:falta|queda)|pendiente|por hacer)\b|que (?:esta|queda|quedo|dejo|deje) pendiente)"
+        rf"|\bfaltan? (?:todavia |aun )?(?:es[eao]s?|est[eao]s?) (?:mism[oa] )?{_PARTS}\b"
+        rf"|\b(?:{_SOON}|despues del? \w+|en (?:la tarde|la mañana|un rato)) (?:(?:ya|yo|si|mismo) )*(?:(?:se|le|les|l[oa]s?) )*(?!{_TELL}|llev|tra[ie]|chec)(?:pongo|ponemos|hago|hacemos|abro|abrimos|corto|cortamos|saco|instalo|meto|pego|marco|coloco|monto|voy a (?:poner|hacer|abrir|cortar|instalar|meter|pegar|marcar|sacar)(?:le)?|vamos a (?:poner|hacer|abrir|cortar|instalar|meter|pegar|marcar)(?:le)?) (?:el |la |los |las |un |una |su |sus )+{_OF_ITS_OWN}\b(?! (?:en|al?|del?) (?:la |el )?(?:[a-z]+ )?\d)"
         r"|^(?:y |pero )?(?:es[oae]s?|est[oae]s?) (?:si |todavia |aun |ya |nomas |es lo que )*(?:me |le |nos )?falta(?:n|ba)?$"
         rf"|\b(?:el|las?|los|otr[oa]s?) {_PARTS} (?:todavia|aun) no (?:se |le |l[oa]s? |he |esta |queda )"
         r"|^(?:(?:se|me|nos|todo|ya|todavia|aun|asi) )*(?:queda|quedo|esta|sigue|se queda) pendiente$|\b(?:el resto|lo demas|lo otro|el otro lado|la otra (?:mitad|parte|punta|esquina)|un detalle|unos detalles|detallar\w*|el acabado)\b"

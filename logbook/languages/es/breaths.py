@@ -41,6 +41,7 @@ SPANISH_BREATHS = (
     # --- "sin calentar la superficie ni nada grapado cada 2", "sin 181A ni nada impreso lo froté bien": a word that closes the denial, and then what was done
     Plainer((" ni nada ",), rf"\w+(?P<x> ni nada )(?=(?:va |esta |quedo |bien )*(?:{_DID} (?:(?:a )?cada|a (?:dos|tres|\d)|y|bien|con|por|los|todo)\b|(?:las )?{STAPLES} (?:van )?(?:a )?cada\b|(?:el |la )?{TAPE} (?:va |esta |quedo |bien )*(?:frotad|tallad|planchad)))", (("x", ", "),)),
     Plainer((" ni nada",), r"\w+ ni nada(?: (?:impres[oa]|escrit[oa]|marcad[oa]|de eso|de nada|parecido))?(?P<x> )(?=(?:l[oa]s?|le|les) (?:tall|frot|planch|encint|engrap|grap|restreg|alis|limpi|puse|pusimos|meti|pase|di|cerr|sell)\w*(?:e|i|amos|imos)?\b)", (("x", ", "),)),
+    Plainer((" ni nada ya ",), r"\w+ ni nada(?P<x> )(?=ya (?:(?:se|lo|la|le|me) )*(?:esta|estan|quedo|quedaron|va|van|tiene|lleva|\w+(?:e|amos))\b)", (("x", ", "),)),
     # --- "hay que cambiarle el pedazo las grapas van cada 2": what is to be done, and then what is there
     Plainer(
         ("hay que ", "tengo que ", "tenemos que ", "falta ", "toca ", "habra que "),

@@ -28,6 +28,8 @@ SPANISH_NONE_THERE = (
     # the mend
     Plainer(("parche",), rf"{_NOT}(?P<x>\b{_NO_PATCH_AHEAD} (?:el |un |los |unos )?)(?=parches?(?: nada)?{_END})", (("x", "no le puse "),), unless=_SINCE),
     Plainer(("parche",), rf"(?<!el )(?<!un )(?<!con )(?P<x>\b(?:el |un |los )?parches?,? (?:todavia |aun |ya )?{_NO_PATCH_BEHIND}){_END}", (("x", "no le puse parche"),), unless=_SINCE),
+    # "el mayordomo se llevó las vanes y no se las puse"
+    Plainer(("llev", "agarr", "quit", "perdi", "escond", "gan", "romp", "tir", "olvid"), rf"(?P<x>(?:(?:el|la|los|mi|otro|un|don) [a-zñ]+ )?(?:ya )?(?:se |me |nos |les? )*(?:llevo|llevaron|agarro|agarraron|quito|quitaron|perdio|perdieron|escondio|escondieron|gano|ganaron|rompio|rompieron|tiro|tiraron) (?P<t>(?:las |los |mis |unas )?{_THINGS}),? (?:(?:y|pero|asi que|por eso|entonces|ya),? )*(?:no|nunca) (?:se |le )?l[oa]s? (?:puse|pusimos|meti|metimos|coloque|instale|pude (?:poner|meter)\w*|alcance a (?:poner|meter)\w*)){_END}", (("x", r"no le puse \g<t>"),)),
     # tape by its mark is read as tape, of which so much more is known
     Plainer(("181", "ochenta y uno", "eighty one", "eighty-one"), rf"\b{_NO_TAPE} (?:la |el |de |nada de |mas )*{_TAPE}(?P<x>{_MARK})", (("x", ""),), unless=_OTHER_TAPE),
     Plainer(("181", "ochenta y uno", "eighty one", "eighty-one"), rf"\b{_TAPE}(?P<x>{_MARK})(?={_NOT_SO})", (("x", ""),), unless=_OTHER_TAPE),

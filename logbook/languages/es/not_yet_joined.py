@@ -17,6 +17,10 @@ _TIED = rf"(?:{_STEM}|cierr)(?:id[oa]|ad[oa]|imos|amos|[oeiay]|io|ir(?:l[oa])?|a
 _CUES = tuple(f" {stem}" for stem in ("un", "empat", "junt", "conect", "peg", "amarr", "acopl", "ensambl", "enchuf", "empalm", "embon", "cierr", "cerr"))
 _OPEN = "la junta todavia no la cierro"
 _INSTEAD = r"(?!,? (?:sino|lo \w+(?:e|amos) (?:al|con)|va (?:al|con)))"
+_SEAL = r"(?:cierr[oae]|cerr(?:e|amos|o|ad[oa])|sell(?:o|e|a|amos|ad[oa])|peg(?:o|ue|a|amos|ad[oa])|encint(?:o|e|a|amos|ad[oa])|teipe(?:o|e|a|amos|ad[oa])|engrap(?:o|e|a|amos|ad[oa])|termin(?:o|e|a|amos|ad[oa])|hag[oa]|hacemos|hice|hicimos|hizo|hech[oa]|tap(?:o|e|amos|ad[oa])|un(?:o|i|imos|id[oa])|amarr(?:o|e|amos)|remat(?:o|e|amos))"
+_TO_SEAL = r"(?:cerrar|sellar|pegar|encintar|teipear|engrapar|terminar|hacer|tapar|unir|rematar|ponerle (?:cinta|teip|grapas|mastique) a)"
+_JOINT = r"(?:(?:la|el|esa|ese) )?(?:union|junta|conexion|empate)"
+_GOT_TO = r"(?:pude |pudimos |alcance a |alcanzamos a |llegue a |me dio tiempo de |dio tiempo de |he podido |voy a |vamos a )"
 _HOLE = r"(?:ranur(?:a|ita)|abertur(?:a|ita)|separacion(?:cita)?)"
 
 SPANISH_NOT_YET_JOINED = (
@@ -67,6 +71,16 @@ SPANISH_NOT_YET_JOINED = (
         ("olvido ", "alcance ", "alcanzamos ", " no se "),
         rf"(?<!no )(?P<x>(?:se (?:me|nos) olvido {_STEM}[aei]r(?:l[oa])?|no (?:alcance|alcanzamos|pude|pudimos)(?: a)? {_STEM}[aei]r(?:l[oa])?|no se (?:{_STEM}(?:io|o)|ha {_STEM}(?:ido|ado))) {_NEXT}(?: {_YET})?){_ENDS}",
         (("x", _OPEN),),
+    ),
+    # --- "todavía no sello la junta con la que sigue", "la junta con la 16 no la alcancé a pegar", "falta sellar la junta con la 13"
+    *(
+        Plainer(("junta ", "union ", "conexion ", "empate "), rf"(?<!si )(?<!que ){ahead}(?P<x>{pause}{joint}){_ENDS}", (("x", means),))
+        for joint in (
+            rf"{_YET}no (?:(?:se|le|me|nos|l[oa]) )*(?:(?:he |hemos |ha )?{_SEAL}|{_GOT_TO}{_TO_SEAL})(?: bien| todavia| aun)* {_JOINT}(?: del? lado)? {_NEXT}(?: todavia| aun)?",
+            rf"{_JOINT} {_NEXT},? {_YET}(?:no (?:(?:se|le|me|nos|l[oa]) )*(?:(?:he |hemos |ha )?{_SEAL}|{_GOT_TO}{_TO_SEAL}(?:l[oa])?)|(?:me |nos |le )?falta(?: {_TO_SEAL}(?:l[oa])?)?|sin {_TO_SEAL})(?: todavia| aun)?",
+            rf"(?:(?:todavia|aun|nomas|solo|me|nos|le) )*(?:falta|queda por|hay que|tengo que) {_TO_SEAL} {_JOINT} {_NEXT}",
+        )
+        for ahead, pause, means in ((r"(?!(?:y|pero|si|que|la|el|esa|ese|todavia|aun|me|nos|le|nomas|solo|a|de)\b)\w+", " ", f". {_OPEN}"), ("", "", _OPEN))
     ),
     # --- "no quedó a tope", "no entró hasta el tope"
     Plainer(

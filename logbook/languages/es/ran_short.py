@@ -37,6 +37,8 @@ SPANISH_RAN_SHORT = (
         )
         for thing, plain in ((_TAPE, "cinta"), (_STAPLES, "grapas"))
     ),
+    # --- "se acabó la 181A-P y la cerré con duct tape": which one was not used
+    Plainer((" acabo ", " termino ", " agoto ", "acabo ", "termino "), rf"(?P<x>(?:como |ya |porque )*se (?:me |nos )?(?:acabo|termino|agoto) (?:la |el )?(?:{_TAPE} )?181a-[phm],? (?:(?:y|pero|asi que|entonces),? )*)(?=[^.;]{{0,60}}\b(?:con|use|usamos|puse|pusimos|lleva|va) (?:la |el |una? |pur[oa] )?(?:{_TAPE} )?(?:duct|masking|gris|de tela|platead[oa]|de empaque|de ducto|de electricista|de pintor|de lona|canela))", (("x", ""),)),
     # --- mastic of which there was none left: not closed
     Plainer(
         ("mastique",),

@@ -14,6 +14,7 @@ from logbook.languages.es.of_all_of_them import SPANISH_OF_ALL_OF_THEM
 from logbook.languages.es.plainer import SPANISH_PLAINER
 from logbook.languages.es.plainer_told import TOLD
 from logbook.languages.es.ran_short import SPANISH_RAN_SHORT
+from logbook.languages.es.still_owed import SPANISH_STILL_OWED
 from logbook.languages.es.told_askew import SPANISH_TOLD_ASKEW
 from logbook.languages.es.told_at_the_end import SPANISH_TOLD_AT_THE_END
 from logbook.languages.es.told_in_passing import SPANISH_TOLD_IN_PASSING
@@ -26,6 +27,7 @@ from logbook.languages.es.told_shortly_after import SPANISH_TOLD_SHORTLY_AFTER
 SPANISH_SAID_PLAINER = (
     *SPANISH_OTHER_SENSES,
     *SPANISH_NONE_THERE,
+    *SPANISH_STILL_OWED,
     *SPANISH_NOT_AFTER_ALL,
     *SPANISH_BREATHS,
     *SPANISH_RAN_SHORT,

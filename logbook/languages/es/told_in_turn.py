@@ -60,6 +60,16 @@ SPANISH_TOLD_IN_TURN = (
         rf"\b(?P<x>{_PUT}(?P<t>{_NOUN}) (?P<a>{_VALUE}) {_AT} (?P<p>{_ONE}){_THEN} (?:{_NOUN} )?(?P<b>{_VALUE}) {_AT} (?P<q>{_ONE}))(?= *(?:$|[,;.]| y\b| pero\b))",
         (("x", r"el \g<p> lleva \g<t> \g<a>. El \g<q> lleva \g<t> \g<b>"),),
     ),
+    # --- "a la 18 le tocó cinta 181A-P de tres y a la 19 181A-P de dos"
+    Plainer(
+        _NOUNS_CUES,
+        rf"\b(?P<x>(?:a la|al|en la|en el) (?P<p>{_ONE}),? (?:le |se le )?(?:toco|tocaron|puse|pusimos|meti|eche|di|va|lleva) (?P<t>{_NOUN})(?P<s>(?: 181a-[phm])?) (?P<a>(?:de|a|cada) {_FAR}){_THEN} (?:a la|al|en la|en el) (?P<q>{_ONE}),? (?:(?:le |se le )?(?:toco|tocaron|puse|pusimos|meti|eche|di|va|lleva) )?(?:{_NOUN} )?(?P<r>(?:181a-[phm] )?)(?P<b>(?:de|a|cada) {_FAR})(?:,? porque (?:ya )?(?:se (?:me |nos )?(?:acabo|termino|acabaron)|no (?:habia|hubo|alcanzo|quedaba)) (?:mas |de )*(?:la |las )?[a-z]+)?)(?= *(?:$|[,;.]| y\b| pero\b| porque\b| pues\b))",
+        (("x", r". El \g<p> lleva \g<t>\g<s> \g<a>. El \g<q> lleva \g<t> \g<r>\g<b>"),),
+    ),
+    # --- "181A-H, la de calor, pero en dos pulgadas y media": how wide it is
+    Plainer(("181a",), rf"181a-[ph](?P<y>(?:,? (?:la|el) de (?:calor|presion|plancha|planchar))?)(?P<x>,? (?:pero |nomas que |nomas |solo que |solo )*en (?:la medida de |medida de |el ancho de |ancho de |rollo de )?)(?={_FAR}(?:(?<=pulgadas)|(?<=y media)| de ancho)(?= *(?:$|[,;.]| y | engrap| encint| tall| frot| bien | limpi| de ancho)))", (("y", ""), ("x", " de ")), unless=r"\b181a-[ph][^.;]{0,30} en (?:la|las|el|los|un|una) \w+ en "),
+    # --- a tape that is on no list
+    Plainer(("list", "aprobad", "certificad", "clasificad"), r"(?:cinta|tape|teip)(?: \w+)?(?P<x>,? que no (?:esta|viene|va|sale|aparece|es)(?: de las?)? (?:listad[oa]s?|en (?:la|el) list\w+|aprobad[oa]|certificad[oa]|clasificad[oa]))(?![\w'])", (("x", " sin listar"),)),
     # --- "la cinta de la 404 es de tres y la de la 405 de dos"
     Plainer(
         _NOUNS_CUES,

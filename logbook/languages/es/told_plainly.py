@@ -31,6 +31,8 @@ def _only_one(done: str, said: str, cues: tuple[str, ...]) -> tuple[Plainer, ...
 
 
 SPANISH_TOLD_PLAINLY = (
+    # --- "el tablero de esa línea es de dos pulgadas": of this piece too
+    Plainer(("tablero ", "board ", "tabla ", "lamina "), r"(?:tablero|board|tabla|lamina)(?P<x> (?:de|en|para) (?:esa|esta|toda esa|toda la|toda esta) (?:linea|corrida|tirada|run|pasada|zona))(?= (?:es|era|va|mide|tiene|fue)\b)", (("x", ""),)),
     # --- a complaint of the staples of a piece says that something is the matter, and no more
     *(
         row

@@ -74,6 +74,8 @@ _DENIED = (
     # "tabs no le puse", "las paletas no se las metí", "guías no trae ninguna", "precalentado no hubo"
     rf"{{acts}} {SOFT}(?:no|nunca|jamas|tampoco|ni) {CL}{PUT}(?! (?:yo|mal|chuec|de mas|al reves|donde|como))\b{{other}}{NONE}",
     rf"{{acts}}, {SOFT}(?:no|nunca|jamas|tampoco|ni) {CL}{PUT}{NONE}{ALONE}",
+    # "se llevó las vanes y no se las puse"
+    rf"{{acts}},? (?:y|pero|asi que|entonces) {SOFT}(?:por eso |pues |yo )*(?:no|nunca|tampoco) (?:se )?(?:le |les |l[oa]s? )+(?:puse|pusimos|meti|metimos|coloque|colocamos|instale|(?:pude|alcance a) (?:poner|meter)\w*){NONE}{ALONE}",
     rf"{{acts}},? {SOFT}(?:no|nunca|jamas|tampoco|ni) {CL}{HAS}\b{NONE}{ALONE}",
     rf"{{acts}},? {SOFT}(?:no|nunca|jamas|tampoco|ni) {CL}{HAS}(?: ningun[oa]s?| ni un[oa]s?(?: sol[oa])?| nada){{other}}",
     rf"{{acts}},? {SOFT}nadie {CL}{PUT}",

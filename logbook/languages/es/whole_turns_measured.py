@@ -36,6 +36,9 @@ _ODD = r"(?:aletas?|lados?|tapas?|cinta(?! metrica)|teip|tape|panel|tabla|board|
 _NO_OTHER = r"\b(?:no|ni|nunca|si fuera|deb\w+|plan[oe]\w*|queria|iba a|iban a|hay que|voy a|vamos a|mañana)\b"
 
 MEASURED: tuple[Turn, ...] = (
+    # "dos pulgadas nomás tiene de ancho la cinta", "me equivoqué de rollo: agarré el de dos pulgadas"
+    Turn(r"\bde anch(?:o|ura)\b", rf"\b(?:(?:era|es|fue|son) )?(?:de )?(?P<m>{_HOW_FAR})(?: (?:nomas|nada mas|apenas|solo|solamente|justas|escasas|cerradas))*(?: (?:tiene|mide|trae|midio|media|tenia))? de anch(?:o|ura)(?: (?:tiene|mide|trae|era|es))? (?:la|el|mi) (?:cinta|tape|teip|181\S*)", (("tape_width", "m"), ("taped", True)), unless=r"\b(?:no|ni|pide\w*|plano|deb\w+)\b"),
+    Turn(r"\brollo\b", rf"\b(?:agarre|agarramos|use|usamos|saque|tome|traje|cargue|puse) (?:el|la|un|uno|una)(?: rollo| cinta)?(?: de cinta)? de {M}(?= *(?:$|[,;:.]| y | pulgadas| porque ))", (("tape_width", "m"),), beside=r"\brollo\b", unless=r"\b(?:no|ni|pide\w*|plano|deb\w+|para)\b"),
     # "las mías van a tres", "yo cada tres", "a mí en el recto doce me quedaron como a tres"
     Turn(r"\b(?:mi|mias?|yo|nosotros|nuestras)\b", rf"(?:^|(?<=[,;:] )|(?<=pero )|(?<=y ))(?:y |pero |pues |ya )*{_ME}(?:,? (?!no\b|ni\b|lados?\b|tapa\b|cinta\b)\w+){{0,6}}?(?: {_LAY})? {_AT}{M}", (("staple_spacing", "m"), ("stapled", True)), beside=_STAPLES, unless=rf"{_ODD}|\b(?:no|ni|sin|dijo|dijeron) ", asked=True),
     Turn(r"\b(?:mi|mias?|yo|nosotros|nuestras|aqui|aca|est[ea]|es[ea]|que)\b", rf"(?:^|(?<=[,;:] )|(?<=pero )|(?<=y ))(?:y |pero |pues |ya )*{_WHO}(?:,? (?!no\b|ni\b|lados?\b|tapa\b|cinta\b)\w+){{0,6}}?(?: {_LAY})? {_AT}{M}", (("staple_spacing", "m"), ("stapled", True)), beside=_STAPLES, unless=rf"{_ODD}|\b(?:no|ni|sin)\b"),

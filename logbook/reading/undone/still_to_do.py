@@ -48,6 +48,7 @@ def still_to_do(row: Row, clause: Clause, begin: int, end: int, language: Langua
     acts = [at for at in acts if not (row.items[begin].concept in ("NOT", "NO") and any(row.items[k].concept == "WHEN" for k in range(begin + 1, at)))]  # "it wasn't dry yet when I taped it"
     acts = [at for at in acts if not (at > begin and row.is_blank(at) and row.items[at].concept == "SHOWS")]  # "… if the lift shows up"
     acts = [at for at in acts if not (row.items[at].concept == "SEATED" and any(row.items[k].concept not in DENIED and row.words(k, k + 1).lower() in words_of("small.gives_reason") for k in range(begin + 1, at)))]  # "not taped yet because it's sitting on the floor"
+    acts = [at for at in acts if not _told_of_the_piece(row, begin, at)]
     strong = row.items[begin].concept in ("PENDING", "NOT_DONE")
     made: list[Claim] = []
     names: set[str] = set()
@@ -143,6 +144,21 @@ def _given_up(row: Row, begin: int, end: int) -> bool:
     """ "I was going to put vanes in but it's a radius": not done, and nothing that is still to do."""
     said = f" {row.words(begin, begin + 1).lower()} "
     return row.items[begin].concept == "WILL" and (" was " in said or " were " in said) and [item.concept for item in row.items[end : end + 2]] in (["BUT", "BE"], ["BUT", "IT"])
+
+
+def _told_of_the_piece(row: Row, begin: int, at: int) -> bool:
+    """ "me falta cuadrarle la punta al offset 102 engrapado a dos": what is lacking stands before the piece, and behind it how the piece is."""
+    if row.items[begin].concept != "PENDING" or row.items[at].concept not in PAST:
+        return False
+    if any(row.items[k].concept == "OFFSETS" for k in range(begin + 1, at)):
+        return True  # "… doce por ocho corrido cuatro en veinticuatro engrapado a dos"
+    named = next((k for k in range(begin + 1, at) if row.items[k].concept.startswith("K_")), None)
+    if named is None or not any(item.concept in ("NUM", "MARKED") for item in row.items[named + 1 : named + 3]):
+        return False
+    return any(item.concept not in _TO_ONE for item in row.items[begin + 1 : named])
+
+
+_TO_ONE = ("ON", "DET", "TO", "OF", "IN", "FILLER", "THIS", "ONLY")
 
 
 def _is_rubbed(row: Row, begin: int, at: int) -> bool:
