@@ -60,6 +60,7 @@ from logbook.languages.en.set_beside_plainly import ENGLISH_SET_BESIDE_PLAINLY
 from logbook.languages.en.tabs_plainly import ENGLISH_TABS_PLAINLY
 from logbook.languages.en.taping_said import ENGLISH_TAPING_SAID
 from logbook.languages.en.to_come_plainly import ENGLISH_TO_COME_PLAINLY
+from logbook.languages.en.told_the_other_way import ENGLISH_TOLD_THE_OTHER_WAY
 from logbook.languages.en.named_by_number import ENGLISH_NAMED_BY_NUMBER
 from logbook.languages.en.said_beside_plainly import ENGLISH_SAID_BESIDE_PLAINLY
 from logbook.languages.en.told_shortly_after import ENGLISH_TOLD_SHORTLY_AFTER
@@ -129,6 +130,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_TABS_PLAINLY,
     *ENGLISH_BESIDE_PLAINLY,
     *ENGLISH_TO_COME_PLAINLY,
+    *ENGLISH_TOLD_THE_OTHER_WAY,
     *ENGLISH_SET_BESIDE_PLAINLY,
     *ENGLISH_MEANT_PLAINLY,
     *ENGLISH_SAID_ASKEW,

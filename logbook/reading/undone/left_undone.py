@@ -50,7 +50,7 @@ def left_undone(told: OwnWords, language: Language) -> LeftUndone:
     left_out = [*partly.sides_left_out(own.blanked({first for first, _, _ in told.but_one}), cut), *partly.half_done(done, cut, language)]
     sided, sided_at = side_counts.counts(row, own.blanked(left.plans), cut_up, language)
     headed = row.blanked({at for at in not_own if at not in told.of_piece} | (told.turned_at - told.of_piece)).blanked(left.plans | side_numbers(row) | sided_at)
-    claims = [*told.claims, *left_so, *waiting, *left.claims, *left_out, *(one for one, _ in gone), *but_not(row, not_own, cut), *contrasts.so_is(own, cut, language), *turned.not_after_all(own), *short]
+    claims = [*told.claims, *left_so, *waiting, *(one for one in left.claims if not _told_of_the_piece(one, left_so)), *left_out, *(one for one, _ in gone), *but_not(row, not_own, cut), *contrasts.so_is(own, cut, language), *turned.not_after_all(own), *short]
     claims += tabs.tabs_said(row, done, cut_up, left.blank | left.plans, language)
     return LeftUndone(
         row=row,
@@ -69,3 +69,8 @@ def left_undone(told: OwnWords, language: Language) -> LeftUndone:
 def _without(row: Row, not_own: dict[int, str], kept: tuple[str, ...]) -> Row:
     """The row without what is not his own for any other reason than these."""
     return row.blanked({at for at, why in not_own.items() if why not in kept})
+
+
+def _told_of_the_piece(one: Claim, told: list[Claim]) -> bool:
+    """Work still to do of which it was not known whose it is, where the same words tell that it is the piece's."""
+    return bool(one.opens) and one.name == "(open)" and one.opens[0].about == "other" and any(so.name == "(open)" and so.opens and so.first < one.last and one.first < so.last for so in told)
