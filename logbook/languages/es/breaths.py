@@ -14,6 +14,8 @@ _DID = r"(?:(?:en)?grapad[oa]s?|encintad[oa]s?|teipead[oa]s?|tallad[oa]s?|frotad
 _NOTHING = r"(?:nada|ni|ningun[oa]?|problemas?|bronca|detalles?|arrugas?|bolsas|huecos?|gaps?|falta de nada)"
 _ACTS = ("tall", "encint", "engrap", "grap", "limpi", "sell")
 
+_MEASURE = rf"(?:(?:un|tres|cinco|siete) (?:cuartos?|octavos?|dieciseisavos?)|medi[ao]|{COUNT} (?:y medi[ao] )?pulgadas?|\d+/\d+|0?\.\d+)"
+_CLASS = r"(?:475|800|1400|ochocientos|mil cuatrocientos|cuatrocientos setenta y cinco|cuatro siete cinco|cuatro setenta y cinco)"
 _NAMES = "|".join(sorted(FIRST_NAMES))
 
 SPANISH_BREATHS = (
@@ -79,4 +81,16 @@ SPANISH_BREATHS = (
     Plainer((" porque no ",), r"porque (?:ya )?no (?:llegaron|llego|habia|hubo|hay|trajeron|tenia|teniamos|traia|alcanzaron|me dieron|encontre)(?P<x> )(?=(?:(?:en)?grapad|encintad|tallad|teipead|limpi|colgad)[oa]|todavia|grapas|cinta)", (("x", ", "),)),
     Plainer((" mano",), r"(?P<x>no (?:me |nos )?(?:cabe|cabia) (?:la|mi) mano)", (("x", "no alcanzo"),), unless="dobl", beside=("panel", "tabla", "board")),
     Plainer((" y ",), rf"(?P<x>(?<!,) ?y) (?=(?:{_NAMES}) (?:encinto|engrapo|grapo|tallo|limpio|colgo|hizo) (?:el|la) (?:recto|recta|codo|tee|tapa|transicion|reduccion|collarin|offset|plenum|pieza))", (("x", "."),)),
+    # --- "tablero 475 un cuarto de pulgada de presión": which board, and then how much it bears
+    Plainer((" tablero ", " board ", "tablero ", " clase ", " fibra "), rf"\b(?:tablero|board|fibra|clase)(?: (?:de|del|clase|tipo|ei))* {_CLASS}(?P<x> (?:con |a |y )?)(?={_MEASURE}\b)", (("x", ", "),)),
+    # --- "cinta los cuatro lados, grapas en tres, así va la ye 32": what was told, and then of which piece
+    Plainer((" asi va ", " asi quedo ", " asi esta ", " eso es ", " eso va ", " eso lleva ", " asi lleva ", " asi fue ", " asi se quedo ", " asi deje ", " asi sube "), rf"\w+(?P<x> )(?=(?:asi (?:va|quedo|esta|lleva|fue|se quedo|deje|sube)|eso (?:es|va|lleva)) (?:en |de |lo de |lo del )?(?:el |la )?(?:{KIND}|ye|caja|recta|manga|conexion|puerta) (?:numero )?{MARK}\b)", (("x", ", "),)),
+    # --- "remendé el hoyo con cinta; después me seguí con la tapa 6": the next one
+    Plainer((" segui ", " seguimos ", " fui ", " fuimos ", " pase ", " pasamos ", " brinque ", " brincamos "), rf"\w+(?P<x>[;,] )(?=(?:y )?(?:luego|despues|enseguida|ya luego|de ahi)(?: ya)? (?:me |nos |le )?(?:segui|seguimos|fui|fuimos|pase|pasamos|brinque|brincamos) (?:con|para|a) ?(?:el|la|l) (?:{KIND}|ye|caja|recta|manga) (?:numero )?{MARK}\b)", (("x", ". "),)),
+    # --- "el 73 es de treinta y seis por catorce; el 74, de cuarenta por catorce": each its own size
+    Plainer((" el ", " la "), rf"\b(?:el|la|{KIND}) (?:numero )?{MARK},? (?:(?:es|mide|va) )?(?:de )?{COUNT} (?:por|x) {COUNT}(?P<x>(?:;|,| y|, y)+ )(?:el|la) {MARK}(?P<y>,? (?:de )?)(?={COUNT} (?:por|x) {COUNT}\b)", (("x", ". "), ("y", " es de "))),
+    # --- a side's harm has a place where it came about, and is the piece's all the same
+    Plainer((" troca", " camioneta", " camion", " trailer", " traila", " elevador", " bodega", " viaje", " camino"), r"\bse (?:me |le |nos |me le )?(?:aplast|golpe|dobl|romp|raj|rasg|desgarr|moj|sum|aboll|maltrat|quebr|machuc|apachurr|ponch)\w*(?P<x> (?:en|arriba de|abajo de|durante) (?:la |el )(?:troca|camioneta|camion|trailer|traila|elevador|bodega|viaje|camino))\b", (("x", ""),)),
+    Plainer((" todo", " toda"), r"\w+,? se (?:me |le |nos |me le )?(?:moj|empap|aplast|rasg|golpe|maltrat|sum|despeg|apachurr|machuc)(?:o|io)(?P<x> tod[oa])(?= *(?:$|[,;.]| y | con | por ))", (("x", ""),)),
+    Plainer((" todo un ", " toda una "), r"\b(?:moj|empap|aplast|raj|rasg|golpe|maltrat|sum|pel|despeg)\w* (?P<x>tod[oa] )(?=una? (?:lado|costado|cara|pedazo|orilla|esquina|extremo)\b)", (("x", ""),)),
 )

@@ -22,13 +22,20 @@ _CUT_OUT = r"\b(?:corte|cortamos|abri|abrimos|hice|hicimos|marque|trace) (?:el|u
 SPANISH_OTHER_SENSES = (
     # --- "el tape le tapa solo la mitad": it covers
     Plainer((" tapa",), rf"\b{_COVERS} (?P<x>tapan?)(?= {_COVERED}\b)", (("x", "cubre"),)),
+    # --- "bota mucho aire por la esquina": it leaks there
+    Plainer(("aire",), r"\b(?<!no )(?<!no le )(?P<x>(?:(?:se )?(?:me |le )?(?:sale|escapa|fuga|va|salia)|tira|tiraba|bota|botaba|echa|echaba|avienta|aventaba|pierde|perdia|deja escapar|suelta) (?:(?:todo|toda|el|mucho|muchisimo|bastante|un poco de|un chorro de|un monton de|demasiado|tantito|algo de|puro) )*)(?=aire(?: \w+)? (?:por|en|de|entre) (?:la|las|una|el|los|un|toda la|esa|ese) (?:esquina|junta|costura|union|orilla|costado|lado|traslape|tapa|empate|parte|punta|cinta))", (("x", "tira "),), unless=r"\b(?:se sello|ya no (?:se sale|tira|bota|escapa)|ya (?:la|lo|las) (?:selle|cerre|tape))"),
     # --- "bota el aire por el macho"
     Plainer(("bota ", "botan ", "botando "), rf"\b(?P<x>bota(?:ndo|n)?)(?= {_BLOWN}\b)", (("x", "tira"),)),
+    # --- "la plancha chupó agua": wet
+    Plainer((" agua", " humedad"), r"\b(?P<x>(?:se )?(?:chupo|chuparon|absorbio|agarro|jalo|tomo|trago|recogio|cogio) (?:(?:mucha|bastante|toda el|algo de|un poco de|tantita) )*(?:agua|humedad))(?= *(?:$|[,;.]| (?:y|de|en|por|del|desde|cuando|ayer|anoche|con|porque|pero|todo|toda|el|la)\b))", (("x", "se mojó"),), unless=r"\b(?:aspiradora|vac|esponja|trapos?|toallas?|bomba|franela|jerga|mopa|manguera|no (?:se )?(?:chupo|absorbio|agarro|jalo|tomo))\b"),
+    # --- "ya no había malla", "no traíamos malla ni mástique": the fabric of a mend, and no scrim that does not show through the tape
+    Plainer((" malla", "malla"), r"\b(?P<v>no (?:me |nos |se |le )*(?:habia|hubo|hay|traia|traiamos|traigo|trajeron|trajo|tenia|teniamos|tengo|tenemos|quedaba|quedo|alcanzo|encontre|encontramos|halle|llego|dieron|mandaron)(?: (?:mas|ya|nada de|ni|suficiente|bastante|la|de la|aqui|a la mano))*|(?:se )?(?:me |nos )?(?:acabo|termino|agoto)(?: la)?|(?:me |nos )?falto(?: la)?|sin (?:tener|traer)|por falta de|a falta de) (?:(?:mastique|mastic),? (?:ni|y) (?:la |de )?)?(?P<x>malla)(?: de vidrio| de fibra)?\b(?! (?:a la vista|visible|por ningun|en ningun|marcada|abajo|que se))", (("x", "material"),), unless=r"\bmalla (?:no )?(?:se (?:ve|vea|alcanza|nota|mira)|visible|a la vista)|\b(?:ver|vea|vi|veo) (?:la )?malla"),
     # --- hooks that bear the duct
     Plainer(("ganchos",), rf"\b(?P<x>ganchos)(?= [^.;]{{0,48}}?\b(?:a )?cada (?:{COUNT})(?: y medi[oa])? pies?\b)", (("x", "colgantes"),)),
     # --- a riser by its number
     Plainer(("riser ", "montante ", "bajante "), rf"(?:^|(?<=[.;,] )|(?<=el )|(?<=al ))(?P<x>riser|montante|bajante)(?= (?:numero )?(?!(?:un|una|dos|tres|cuatro|cinco|seis|[1-6])\b){MARK}(?! (?:pisos?|niveles|plantas|pies|pulgadas?|por|x|grados|y)\b))", (("x", "pieza"),), beside=("piso", "nivel", "planta")),
     # --- what hangs on which piece: "damper de ochenta libras en el tramo 80"
+    Plainer((" del tramo ",), rf"\b(?:damper|compuerta|humidificador|silenciador|serpentin|coil|calentador|motor|ventilador|valvula|actuador|difusor)\b[^.;]{{0,40}}? del (?P<x>tramo)(?= (?:numero )?{MARK}\b)", (("x", "recto"),), beside=("libras", "lbs", "kilos", "soporte", "colgante propio", "colgo aparte", "pesa")),
     Plainer((" libras en ", " libras sobre ", " lbs en "), rf"(?P<x>(?:(?:hay|va|puse|pusimos|lleva|tenemos) )?(?:un |el )?(?P<t>damper|motor|difusor|actuador|calentador|coil|serpentin) de (?P<w>{COUNT}) (?:libras|lbs) (?:en|sobre) (?P<p>{_PIECE}))(?= )", (("x", r"\g<p> tiene un \g<t> de \g<w> libras,"),)),
     # --- a hole in the board as big as some thing, which is no gap of a joint; one that nobody has closed
     Plainer(("hueco ", "huequito ", "boquete "), rf"\b(?P<x>hueco|huequito|boquete)(?= (?:(?:como|casi|mas o menos|que es|mas grande que) )*(?:(?:del?|de) (?:el )?(?:tamaño|porte|grueso|grosor) de|(?:como )?de) (?:una?|mi|dos) {_THING}\b(?!.{{0,12}} {_JOINED}))", (("x", "hoyo"),), unless=_CUT_OUT),
@@ -43,4 +50,8 @@ SPANISH_OTHER_SENSES = (
     # --- "al tape no le hemos pasado la paleta": it is not rubbed yet
     Plainer((" pasado ", " dado "), rf"\b(?P<x>no (?:se )?(?:les?|la|lo) (?P<h>he|ha|hemos|han) (?:pasado|dado) (?:con )?{_TOOL}(?: (?:al|a la) (?:cinta|tape|teip))?)\b", (("x", r"no lo \g<h> frotado"),), beside=("cinta", "tape", "teip", "encint")),
     Plainer((" paso ", " pasamos ", " doy ", " damos "), rf"\b(?P<x>(?P<y>todavia|aun) no (?:se )?(?:les?|la|lo) (?:paso|pasamos|doy|damos) (?:con )?{_TOOL}(?: (?:al|a la) (?:cinta|tape|teip))?)\b", (("x", r"\g<y> no lo he frotado"),), beside=("cinta", "tape", "teip", "encint")),
+    # --- "no le pusimos nada al tape": it was not rubbed
+    Plainer((" puse n", " pusimos n", " eche n", " echamos n", " meti n", " pase n", " pasamos n"), r"\bno (?:se )?les? (?P<x>(?:puse|pusimos|eche|echamos|meti|pase|pasamos) (?:nada|na'?)) (?=(?:al?|a la) (?:cinta|tape|teip)\b)", (("x", "hice nada"),)),
+    # --- holes that stay open are not mended
+    Plainer((" abiert", " destapad", " al aire", " descubiert"), r"\b(?:piquetes?|hoyos?|hoyitos?|agujeros?|agujeritos?|raj(?:ada|on|a)s?|rasgon(?:es)?|rasgaduras?|roturas?|perforacion(?:es)?|boquetes?|ponchaduras?|golpes?)\b(?: (?!no\b|ni\b|junta|union|grap)\w+){0,6}? (?P<x>(?P<v>quedo|quedaron|sigue|siguen|esta|estan|anda|dejamos|deje|se quedo|se quedaron) (?:(?:asi|todavia|aun|tod[oa]s|ahi) )*(?:abiert[oa]s?|destapad[oa]s?|al aire|descubiert[oa]s?))(?= *(?:$|[,;.]| en | porque | y | pues ))", (("x", r"\g<v> sin reparar"),)),
 )

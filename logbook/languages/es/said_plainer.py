@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from logbook.languages.es.asked_plainly import SPANISH_ASKED_PLAINLY
+from logbook.languages.es.face_is_foil import SPANISH_FACE_IS_FOIL
 from logbook.languages.es.in_part import SPANISH_IN_PART
 from logbook.languages.es.none_there import SPANISH_NONE_THERE
 from logbook.languages.es.breaths import SPANISH_BREATHS
@@ -30,6 +31,7 @@ SPANISH_SAID_PLAINER = (
     *SPANISH_STILL_OWED,
     *SPANISH_NOT_AFTER_ALL,
     *SPANISH_BREATHS,
+    *SPANISH_FACE_IS_FOIL,
     *SPANISH_RAN_SHORT,
     *SPANISH_TOLD_OF_SEVERAL,
     *SPANISH_TOLD_IN_PASSING,

@@ -137,4 +137,48 @@ SPANISH_TOLD_ASKEW = (
     Plainer((" pegue con", " pegamos con", " junte con", " peque con"), rf"\bl[oa] (?P<x>(?:pegue|pegamos|junte)) (?=con (?:la|el) (?:{KIND} )?(?:numero )?{MARK}{STOP})", (("x", "uní"),)),
     # --- "las grapas si van a dos", without its accent
     Plainer((" si van ", " si va ", " si estan ", " si esta ", " si quedo", " si llev", " si abren "), rf"\b(?:las|la|los|el) (?:grapas?|{_TAPE}|patas|aletas|vanes)(?P<x> si) (?=(?:van?|estan?|quedo|quedaron|llevan?|abren) )", (("x", ""),)),
+    # --- "dos pies hay de tornillo a tornillo", "siete pies hay entre colgante y colgante": the measure ahead of what it is between
+    *(
+        Plainer(
+            (" de tornillo", " de pija", " de grapa", " de colgante", " de colgador", " de hanger", " de soporte", " de fleje", " de strap", " entre ", " de uno a otro"),
+            rf"(?:^|(?<=[,;.] )|(?<= y )|(?<=pero ))(?P<x>(?P<n>{_FAR}|{COUNT} pies?(?: y medi[oa])?) (?:(?:hay|quedaron|quedo|quedan|tienen|dejamos|deje|salieron|son|les di|van|mide|miden) )?(?:de|entre) {one} (?:a|y) {one})(?![\w])",
+            (("x", rf"{plain} cada \g<n>"),),
+        )
+        for one, plain in (("(?:tornillo|pija)", "tornillos"), ("grapa", "grapas"), ("(?:colgante|colgador|hanger|soporte|fleje|strap|trapecio|tirante)", "colgantes"))
+    ),
+    # --- "los colgantes los tuvimos que abrir a cinco pies"
+    Plainer(
+        (" tuve que ", " tuvimos que ", " hubo que ", " toco ", " quiso "),
+        rf"\b{_HOLDERS}\b[^.;]{{0,60}}? (?P<x>l[oa]s (?:tuve que|tuvimos que|hubo que|me toco|nos toco) (?:abrir|poner|separar|espaciar|dejar|distanciar|colgar|meter|mandar)(?:l[oa]s)? (?:hasta )?(?:a|cada|de a))(?= {COUNT} pies?\b)",
+        (("x", "van cada"),),
+    ),
+    Plainer((" falto ", " faltaron ", "falto ", "faltaron "), rf"(?P<x>\b(?:(?:me|nos|les?|se) )*(?:falto|faltaron) (?:la |las |mas |tantita )?varillas?,? (?:(?:y|asi que|por eso|entonces|pues) )+)(?=(?:los )?{_HOLDERS}\b)", (("x", ""),)),
+    # --- "hacia afuera quedó el escalón bajo"
+    *(
+        Plainer((" escalon", " low step", " lado bajo"), rf"(?:^|(?<=[,;.] )|(?<= y )|(?<=pero ))(?P<x>{way} (?:(?:me|se|nos|le|lo|ya) )*(?P<v>quedo|queda|va|esta|mira|deje|dejamos|salio|puse|ve|da) (?P<e>(?:el |mi |un )?(?:escalon(?:cito)?(?: bajo)?|low step|lado bajo)(?: del? (?:la |el )?(?:shiplap|rebaje|ranura|panel))?))(?![\w])", (("x", rf"\g<e> \g<v> {plain}"),))
+        for way, plain in ((_TO_OUT, "hacia afuera"), (_TO_IN, "hacia adentro"))
+    ),
+    # --- "el fondo sube cuatro y lo hice en un pie", "arriba baja cinco y el retroceso lo marqué de veinticuatro": how far, and in how much
+    Plainer(
+        (" hice ", " marque ", " di ", " puse ", " trace ", " deje ", " corte ", " logre ", " saque ", " hicimos ", " marcamos ", " dimos ", " retroceso ", " quedo ", " salio "),
+        rf"\b(?:sube|baja|entra|sale|cierra|abre|se mete|se abre|cae) {_FAR}(?P<x>,? (?:y |pero )?(?:(?:eso|todo|nomas) )*(?:l[oa] (?:hice|hicimos|marque|trace|di|dimos|corte|logre|saque|deje|puse|baje|subi|meti)|(?:y )?(?:el|su|con) retroceso,?(?: (?:(?:l[oa]|me|se|nos) )*(?:marque|marcamos|hice|hicimos|deje|puse|di|dimos|trace|es|fue|era|quedo|salio))?)(?: (?:nomas|solo|nada mas|apenas))? (?:en|de|a)) (?={_FAR}|un pie|{COUNT} pies)",
+        (("x", " en"),),
+    ),
+    # --- what of the mend was a mistake is told behind: no mend yet
+    Plainer(("me equivoque ", "nos equivocamos ", "la regue ", "la regamos ", "meti la pata ", "fallé ", "falle "), rf"(?:^|(?<=[,;.] ))(?P<x>(?:me equivoque|nos equivocamos|la regue|la regamos|meti la pata|falle) (?:con|en) (?:el parche|la reparacion|el remiendo|el arreglo) )(?P<y>del|de la) (?={KIND} (?:numero )?{MARK}\b)", (("x", ""), ("y", ""))),
+    # --- "el tape lo arrancamos y le pusimos otro": another is on
+    Plainer(
+        (" otro", " otra", " nuev"),
+        rf"(?P<x>\b(?:(?:el|la|ese|esa|toda la|todo el) )?{_TAPE}(?: (?:viej[oa]|mal[oa]|chuec[oa]|anterior|primer[oa]|que (?:traia|tenia|estaba mal)))?,? (?:ya )?(?:l[oa] |se l[oa] |le )?(?:arranqu|arranc|quit|despegu|despeg|jal|pel|saqu|sac|retir)(?:e|amos),? (?:y |luego |despues |ya |despues ya )*(?:(?:le|se|la|lo) )*)(?P<v>puse|pusimos|pegue|pegamos|eche|echamos|meti|metimos|di|dimos|volvi a poner|volvi a pegar)(?P<y> (?:un[oa] |el |la |de (?:la|lo) )?(?:otr[oa]|nuev[oa])(?: nuev[oa])?)(?= *(?:$|[,;.]| y | de | bien | que ))",
+        (("x", "le "), ("y", " cinta")),
+    ),
+    Plainer(
+        (" otro", " otra", " nuev"),
+        rf"(?P<x>\b(?:le )?(?:arranqu|arranc|quit|despegu|despeg|jal|pel|saqu|sac|retir)(?:e|amos) (?:tod[oa] )?(?:el|la|ese|esa) {_TAPE}(?: (?:viej[oa]|mal[oa]|chuec[oa]|anterior|primer[oa]))?,? (?:y |luego |despues |ya )*(?:(?:le|se|la|lo) )*)(?P<v>puse|pusimos|pegue|pegamos|eche|echamos|meti|metimos|di|dimos|volvi a poner|volvi a pegar)(?P<y> (?:un[oa] |el |la |de (?:la|lo) )?(?:otr[oa]|nuev[oa])(?: nuev[oa])?)(?= *(?:$|[,;.]| y | de | bien | que ))",
+        (("x", "le "), ("y", " cinta")),
+    ),
+    # --- tape on three, told with its rub, and none on the fourth
+    Plainer((" tallad", " frotad", " planchad"), rf"\b{_TAPE}(?: 181a-[ph])?(?P<x>,? (?:bien )?(?P<d>tallad|frotad|planchad)(?P<g>[oa]),? (?P<s>(?:en|por) (?:nomas |solo )?(?:tres|dos|un|[123]) (?:lados?|caras?|costados?)))(?=[,;.] [^.]*\b(?:no lleva (?:cinta|tape|teip|nada)|sin (?:cinta|tape|teip)|no (?:le )?(?:puse|pusimos|cupo|entro)))", (("x", r" \g<s>, \g<d>\g<g>"),)),
+    # --- rods that ran out: none in the piece
+    Plainer(("acab", "termin", "agot"), r"(?P<x>\bse (?:me |nos )?(?:acabaron|terminaron|agotaron) (?:las |los )?)(?=(?:varillas|canales|refuerzos|tirantes de refuerzo)\b)", (("x", "no había "),), unless=r"\b(?:colg\w+|hangers?|soportes?|trapecios?|flejes?|straps?|traje(?:ron)?|fui por|fuimos por|consegu\w+|otr[oa]s? (?:varillas?|canales|refuerzos))\b"),
 )

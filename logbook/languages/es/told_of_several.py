@@ -9,8 +9,22 @@ from logbook.languages.es.plainer import MARK, PUT
 from logbook.languages.plainer import Plainer
 
 _KINDS = r"(?:rectos|tramos|codos|tes|tees|tapas|transiciones|reducciones|offsets|plenums|plenos|collarines|ramales|derivaciones|piezas|secciones|ductos|pantalones|straights|wyes)"
+_MASCULINE = r"(?:rectos|tramos|codos|offsets|plenums|plenos|collarines|ramales|ductos|pantalones|straights)"
+_FEMININE = r"(?:tes|tees|tapas|transiciones|reducciones|derivaciones|piezas|secciones|rectas|cajas|mangas)"
+_ON_THEM = r"(?:(?:bien )?(?:en)?grapad[oa]s|(?:bien )?encintad[oa]s|teipead[oa]s|tallad[oa]s|frotad[oa]s|limpi[oa]s|reforzad[oa]s|(?:con|sin) (?:las |sus |ni )?(?:grapas|cinta|teip|tape|tablero|aletas|vanes|refuerzo|tallar|encintar|engrapar|malla)\b)"
+_THINGS = r"(?:(?:las )?grapas|(?:la )?cinta|teip|tape|tablero)"
+
+
+def _alike(kinds: str, article: str):
+    """ "Dos rectos, engrapados cada tres. El 73 es de …; el 74 es de …": what is told ahead of their numbers is told of each of them."""
+    later = rf"(?=[^.]*\. (?:el|la) (?:numero )?{MARK}\b)"
+    for put, means in ((_ON_THEM, ""), (_THINGS, "con ")):
+        yield Plainer(("dos ", "tres ", "cuatro ", "2 ", "3 "), rf"(?:^|(?<=[.;] ))(?:(?:hoy|ayer|ya|ahi|hice|hicimos|puse|pusimos|arme|armamos|van|son|quedaron|tengo|hay) )*(?P<n>dos|tres|cuatro|2|3) {kinds}(?P<x>,? )(?={put}){later}", (("x", rf", {article} \g<n> {means}"),))
+
 
 SPANISH_TOLD_OF_SEVERAL = (
+    *_alike(_MASCULINE, "los"),
+    *_alike(_FEMININE, "las"),
     # --- "dos rectos el veinte y el veintiuno": their numbers, and none of them told alone
     Plainer(
         (" dos ", " tres ", "dos ", "tres "),

@@ -313,6 +313,7 @@ FRAMES = (
     Frame("(?P<w>NO_DAMAGE)", _none),
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|WIDE|LONG){0,2} DAMAGE)", _width),
     Frame("DAMAGE (?:FILL|COMMA|IN|ON|FITTING|KIND|NUM|DET|FACING|OF|WORD|SIDE|JOINT|SIDE_WORD){0,6} (?P<l>LEN|FRAC|NUM) LONG (?:COMMA|AND|BY){0,2} (?:FILL){0,2} (?P<w>(?P<n>LEN|FRAC|NUM) WIDE)", _width),
+    Frame("DAMAGE (?:FROM|OF|ON|IN) DET? (?:KIND|FITTING) NUMBER? (?:NUM|MARKED) COMMA (?:FILLER|WORD){1,2} BE (?P<w>(?P<n>LEN|FRAC) WIDE)", _width),  # "la rotura del codo 7, que mide una pulgada de ancho, la arreglé"
     Frame("DAMAGE (?:IN|ON|OF) (?:DET|FACING|BOARD|DAMAGE_PLACE|ON|IN|OF|SIDE){0,4} (?:KIND|NUMBER|FITTING) (?:COMMA? NUMBER)? (?:NUM|MARKED)? COMMA (?:FILL){0,2} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND|OVER)?) (?=COMMA|STOP|$|AND|WITH)", _small_width),
     Frame("DAMAGE (?:FILL|COMMA|IN|IN_PLACE|ON|FITTING|NUM|DET|FACING|OF|WORD|SIDE|JOINT|DAMAGE_PLACE|SIDE_WORD|SIZE_WORD){0,5} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND)?) (?!BOARD|TAPE)", _width),
     Frame("DAMAGE (?:FILL|HEDGE|BE|HAVE){0,2} (?P<w>(?P<n>LEN|FRAC) LONG?) (?=(?:DOWN|UP|ON|OVER|IN|AROUND) (?:DET|SIDE|FACING|JOINT))", _width),
