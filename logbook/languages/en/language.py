@@ -10,6 +10,7 @@ from logbook.languages.en.taping import ENGLISH_TURNS_TAPING
 from logbook.languages.en.bare_names import ENGLISH_BARE_NAMES
 from logbook.languages.en.around_the_piece import ENGLISH_NOT_THIS_BUT_THAT
 from logbook.languages.en.begun_anew import ENGLISH_BEGUN_ANEW
+from logbook.languages.en.begun_by_number import ENGLISH_BEGUN_BY_NUMBER
 from logbook.languages.en.by_the_clock import ENGLISH_BY_THE_CLOCK
 from logbook.languages.en.clauses import ENGLISH_CLAUSES
 from logbook.languages.en.afar import ENGLISH_AFAR
@@ -318,7 +319,7 @@ SIDES = (
 SERVICES = (
     ("supply", "supply|supply air|supply side|supply duct|supply main|the supply|sply"),
     ("return", "return|return air|return side|return duct|the return|return main|return line|rtn|rtrn"),
-    ("exhaust", ways("exhaust", "off|from|out of|for|off of|over|above", "the|a|their", "fryer|fryers|grill|range|stove|hood|hoods|range hood|lab|labs|fume hood|fume hoods|lab hoods|broiler|oven|cook line|griddle|wok|paint booth|spray booth|dryer|dryers|dust collector|saw|shop saws|acid room|chemical store|chemical room|chem lab") + "|" + ways("exhaust|extraction|extract", "of|for|from", "kitchen|the kitchen|smoke|the smoke|grease|the grease") + "|" + ways("extract|extraction|extractor|smoke|grease|grease air|greasy air|fumes|cooking smoke", "over|above|off|from|of", "the", "fryer|fryers|grill|range|stove|stoves|hood|range hood|kitchen hood|griddle|wok|cook line|oven") + "|kitchen extract|smoke extract|grease extract|dryer exhaust|paint booth exhaust|spray booth exhaust|sawdust exhaust|dust collection exhaust|chemical exhaust|acid exhaust|grill exhaust|range hood exhaust|oven exhaust|grease duct|grease exhaust|grease line|grease run|hood exhaust|kitchen hood exhaust|range exhaust|fume duct|fume hood exhaust|lab exhaust|dishwasher exhaust|fryer exhaust|cooking exhaust|exhaust off the hood|exhaust|exhaust duct|exhaust side|fume exhaust|toilet exhaust|kitchen exhaust|exhaust air"),
+    ("exhaust", ways("exhaust", "off|from|out of|for|off of|over|above", "the|a|their", "fryer|fryers|grill|range|stove|hood|hoods|range hood|lab|labs|fume hood|fume hoods|lab hoods|broiler|oven|cook line|griddle|wok|paint booth|spray booth|dryer|dryers|dust collector|saw|shop saws|acid room|chemical store|chemical room|chem lab") + "|" + ways("exhaust|extraction|extract", "of|for|from", "kitchen|the kitchen|smoke|the smoke|grease|the grease") + "|" + ways("extract|extraction|extractor|smoke|grease|grease air|greasy air|fumes|cooking smoke", "over|above|off|from|of", "the", "fryer|fryers|grill|range|stove|stoves|hood|range hood|kitchen hood|griddle|wok|cook line|oven") + "|kitchen extract|smoke extract|grease extract|dryer exhaust|paint booth exhaust|spray booth exhaust|sawdust exhaust|on the dust collection|on the dust collector|for the dust collection|for the dust collector|dust collection line|dust collector line|dust collection duct|dust collection run|dust collection system|dust collection exhaust|chemical exhaust|acid exhaust|grill exhaust|range hood exhaust|oven exhaust|grease duct|grease exhaust|grease line|grease run|hood exhaust|kitchen hood exhaust|range exhaust|fume duct|fume hood exhaust|lab exhaust|dishwasher exhaust|fryer exhaust|cooking exhaust|exhaust off the hood|exhaust|exhaust duct|exhaust side|fume exhaust|toilet exhaust|kitchen exhaust|exhaust air"),
     ("outside", "on the outside air intake|on the outside air|on the outside air side|outdoor air intake|oa intake|fresh air intake|outside air|fresh air|outdoor air|oa|make-up air|makeup air|outside air intake|make up air|ventilation air"),
 )
 
@@ -367,7 +368,7 @@ LANGUAGE = Language(
     code="en", concepts=(*CONCEPTS, *WORK_DONE), kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES, harms=HARMS,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=FIRST_NAMES, letters=LETTERS,
     fuzzy=FUZZY, turns=ENGLISH_TURNS_TAPING, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
-    plainer=ENGLISH_PLAINLY, plainer_first=(*ENGLISH_BEGUN_ANEW, *ENGLISH_BY_THE_CLOCK, *ENGLISH_NOT_THIS_BUT_THAT, *ENGLISH_WANTING), left=ENGLISH_LEFT,
+    plainer=ENGLISH_PLAINLY, plainer_first=(*ENGLISH_BEGUN_ANEW, *ENGLISH_BEGUN_BY_NUMBER, *ENGLISH_BY_THE_CLOCK, *ENGLISH_NOT_THIS_BUT_THAT, *ENGLISH_WANTING), left=ENGLISH_LEFT,
     thoughts=ENGLISH_THOUGHTS, named_ahead=ENGLISH_NAMED_AHEAD, pointed=ENGLISH_POINTED, several=ENGLISH_SEVERAL, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, mastic_as_tape=ENGLISH_MASTIC_AS_TAPE, fluent=ENGLISH_FLUENT, measured_next=ENGLISH_MEASURED_NEXT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, gauge=GAUGE,
     lettered=ENGLISH_LETTERED,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD, *ENGLISH_FLAP_TOLD, *ENGLISH_SEALED_TOLD, *ENGLISH_GLASS_TOLD, *ENGLISH_LEGS_TOLD, *ENGLISH_HUNG_TOLD, *ENGLISH_WORDS_TOLD, *ENGLISH_WAITS_TOLD, *ENGLISH_PARTS_TO_COME),

@@ -46,6 +46,11 @@ def _by_letter(letter: str, side: str) -> tuple[Plainer, ...]:
 
 
 ENGLISH_MEASURED = (
+    # --- over what length a side moves, told of the cut and not of the side
+    Plainer(("inches from the end", "inch from the end", "back from the end", "inches off the end", "inches from the edge", "inches from the female", "inches from the male"), rf"(?:moves?|comes?|came|drops?|dropped|goes|went|in|down|up|out) (?:in |down |up |out |over )?{_M}(?: (?:in|down|up|out))?(?P<x>,? (?:and|then|and then|so)?,? ?(?:i|we) (?:started|began|set|made|put|marked) (?:the|my|our|that) (?:cut|slope|taper|line|mark|layout)(?: (?:back|in))? )(?P<m>{_M})(?P<y> (?:back )?(?:from|off) (?:the|its) (?:end|edge|(?:female|male) end))(?![\w'])", (("x", ", back "), ("y", "")), beside=_TAPERS),
+    Plainer(("set-back", "setback", "set back"), rf"(?P<k>set[- ]?back)(?![\w'])(?! (?:of |is |was |at )?{_M})[^?!]{{0,50}}[.,;] (?P<x>(?:i|we) (?:made|cut|put|set|laid|had|marked) (?:it|that)(?: (?:at|only|just|back))* )(?P<m>{_M})(?! (?:long|wide|apart|by)(?![\w']))(?=[.,;]|$| and (?:the )?(?:top|bottom|left|right|sides?|both))", (("x", "the set back is "),), beside=_TAPERS),
+    Plainer((" called it", " called that", " figured it", " called them"), rf"(?:^|(?<=[.;,!] ))(?:(?:and|so|but) )*(?P<x>)(?:about )?{_NUMBER} (?:in|to) (?:twelve|12)(?P<y>,? (?:is what |that's what )?(?:i|we) (?:called|figured|had|made|wrote|said|put) (?:it|that)(?: (?:at|for))?)(?= on |[.,;]|$| in )", (("x", "slope "), ("y", ""))),
+    Plainer((" open up ", " opens up ", " opened up ", " opening up ", " flare ", " flares ", " flared ", " spread ", " spreads ", " kick out", " kicks out"), rf"(?<![\w'])sides? (?:each )?(?P<x>(?:open(?:s|ed|ing)? up|flares?(?:d)?(?: out)?|spreads?(?: out)?|kicks? out))(?= (?:by )?{_M})", (("x", "go out"),), beside=_TAPERS),
     # --- "three inches apart it came out": how far apart they are, and nothing that came out of the piece
     Plainer((" apart it", " apart they", " apart that", " apart the", " apart mine", " center it", " center they"), rf"{_M} (?:apart|on center)(?P<x>,? (?:it|they|that|mine|the staples|the stapling)(?: all| just| kind of| sort of)* (?:came|ended|turned|worked|wound|landed)(?: out| up| in)?(?: to(?: be)?| at| being)?)(?=[.,;!]|$| and | but )", (("x", ""),)),
     # when he looked is no time to come

@@ -11,7 +11,7 @@ from logbook.languages.plainer import Plainer
 
 _PIECE = rf"(?:the next(?: (?:one|piece|section|joint|fitting|{KIND}))?|the (?:last|other|previous) (?:one|piece|section)|the one (?:behind|before|after|ahead of) it|(?:(?:the |number |piece |section )*(?:{KIND} )?(?:number )?(?:\d{{1,3}}|{_COUNT}|one (?:oh )?{_COUNT})(?! (?:inch|in\b|by |feet|foot|x |spots?|places?|sides?|corners?))(?![\w'/-])))"
 _TO = r"(?:(?:over |on |up |back |in )?(?:to|with|onto|on to|into)|against|at)"
-_TIED = r"(?:(?:tied|hooked|joined|connected|closed|buttoned|coupled|mated|married)(?: (?:in|up|on|together))?)"
+_TIED = r"(?:(?:tied|hooked|joined|connected|closed|buttoned|coupled|mated|married)(?: (?:it|this|that|them|this one))?(?: (?:in|up|on|together))?)"
 _TIE = r"(?:(?:tie|hook|join|connect|close|button|couple|mate|marry)(?: (?:it|this|that|them|this one|that one))?(?: (?:in|up|on))?)"
 _TYING = r"(?:(?:tying|hooking|joining|connecting|closing|coupling)(?: (?:it|this|that|them|this one))?(?: (?:in|up|on))?)"
 _JOINT = r"(?:joint|tie[- ]in|connection|coupling|junction|tie-in joint)"

@@ -63,6 +63,7 @@ from logbook.languages.en.to_come_plainly import ENGLISH_TO_COME_PLAINLY
 from logbook.languages.en.told_the_other_way import ENGLISH_TOLD_THE_OTHER_WAY
 from logbook.languages.en.named_by_number import ENGLISH_NAMED_BY_NUMBER
 from logbook.languages.en.said_beside_plainly import ENGLISH_SAID_BESIDE_PLAINLY
+from logbook.languages.en.told_of_it import ENGLISH_TOLD_OF_IT
 from logbook.languages.en.told_shortly_after import ENGLISH_TOLD_SHORTLY_AFTER
 from logbook.languages.en.turned_about import ENGLISH_TURNED_ABOUT
 from logbook.languages.en.turned_down import ENGLISH_TURNED_DOWN
@@ -99,6 +100,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_SAID_FLATLY,
     *ENGLISH_SAID_OF_A_PART,
     *ENGLISH_USUAL_PLAINLY,
+    *ENGLISH_TOLD_OF_IT,
     *ENGLISH_NAMED_BY_NUMBER,
     *ENGLISH_SAID_BESIDE_PLAINLY,
     *ENGLISH_CURED_PLAINLY,

@@ -274,12 +274,13 @@ BOARD_FRAMES = (
     # the board before the tape: "inch board", "475 board"
     Frame("(?P<w>(?P<n>NUM) (?:FILL)? (?:EI|BOARD) (?:BOARD|EI)?)", _class),
     Frame("(?P<w>(?P<n>NUM) (?P<n2>NUM) (?:EI|BOARD) (?:BOARD|EI)?)", _class),
+    Frame("(?P<w>(?P<n>NUM) (?P<t>TEMP))", lambda found: _class(found) if found.row.words(found.at("t"), found.at("t") + 1).lower().startswith("board") else ()),  # "on 800 board at half an inch"
     Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:NUM)? (?:FILL)? BOARD)", _board_behind),
     Frame("(?P<w>(?P<n>LEN) OF BOARD)", _board),
     Frame("(?:BOARD|PANEL) (?:EI|FILLER)? NUM OF (?P<w>(?P<n>LEN|FRAC)) (?=SEP|$|AND|STAPLED|TAPED)", _board),  # "board 800 de pulgada", "board clase 475 de una pulgada"
     Frame("(?:NUM|EI) BOARD COMMA (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED)", _board),  # "fourteen hundred board, inch and a half"
     Frame("(?P<w>(?:BOARD|PANEL) OF (?P<n>NUM)) (?=SEP|$)", _board),
-    Frame("(?P<w>(?:BOARD|PANEL) (?:FILL|OF|IN){0,3} (?P<n>LEN)) (?!TAPES)", _board),
+    Frame("(?P<w>(?:BOARD|PANEL) (?:FILL|OF|IN){0,3} (?P<n>LEN)) (?!TAPES|OF? STATIC)", _board),
     Frame("(?P<w>BOARD OF (?P<n>LEN)) (?=TAPES{1,2} (?:OF|IN|WIDE) (?:LEN|NUM|FRAC))", _board),  # "tablero de pulgada y media cinta 181A-P de tres pulgadas": the tape has a width of its own
     Frame("BOARD (?:OF|IN|ON) DET? (?:KIND|FITTING) NUMBER? (?:NUM|MARKED) BE OF? (?P<w>(?P<n>LEN)) (?!TAPES)", _board),
     Frame("(?:BOARD|EI|PANEL) (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUM) EI?)", _class),
