@@ -7,7 +7,7 @@ from logbook.languages.en.asks import ENGLISH_ASKS
 from logbook.languages.language import ActWords
 
 _GLASS = (
-    r"(?:(?:extra|excess|surplus|left-?over|overhanging|protruding|loose|spare|ragged|stray)(?: bit of| piece of| strip of| fuzzy| pink| yellow)? (?:insulation|fiber ?glass|glass|fib(?:er|re)s?|fluff|fuzz|wool|stuffing|material)"
+    r"(?:(?:extra|excess|surplus|scrap|left-?over|overhanging|protruding|loose|spare|ragged|stray)(?: bit of| piece of| strip of| fuzzy| pink| yellow)? (?:insulation|fiber ?glass|glass|fib(?:er|re)s?|fluff|fuzz|wool|stuffing|material)"
     r"|(?:the )?(?:extra|excess|surplus)(?= (?:insulation |glass )?(?:at|on|where|inside|by) (?:the|my|that) cut))"
 )
 _WHO = r"(?:i|we|he|she|they|anybody|anyone|anybody else|my \w+|the \w+)"
@@ -251,7 +251,7 @@ ENGLISH_ACTS = ActWords(
         ("trimmed", False, r"(?:never|didn't|did not|haven't|couldn't|forgot to) (?:\w+ )?(?:cut|trim|trimmed|shave|shaved|clean|cleaned|pull|pulled|take|took) (?:the |any |all the )?(?:extra|excess|surplus|overhang)(?: (?:out|off|away|back))*$"),
         ("preheated", False, r"(?:skipped|no|without|forgot|didn't (?:have|bring|use|grab)|had no|never (?:used|had|grabbed)|left)(?: the| an?| my| any)? (?:iron|torch|heat ?gun|heater)\b(?! tape)"),
         ("preheated", False, r"(?:taped|stuck|laid|put|went on|slapped)(?: it| them| (?:straight|transition|offset|elbow|tee|cap|end cap|collar|section|piece|fitting|number) [\w-]+| the tape| the 181a-?p| 181a-?p| tape| on)*(?: on)? (?:stone |ice |dead |plain )?cold\b(?! (?:day|morning|side|room|weather|air|facing|board))|(?:taped|tape|went on|put on|stuck)\b[^.;]{0,24}? (?:just )?as cold as (?:it|the (?:board|facing|foil)) (?:was|is)\b"),
-        ("trimmed", False, r"(?:left|leaving) (?:the |all the |that )?(?:extra|excess|surplus|overhang|leftover) (?:on|in|there|hanging|alone|at the cut)\b(?! the (?:truck|van|box|shop|cart))"),
+        ("trimmed", False, r"(?:left|leaving) (?:the |all the |that )?(?:extra|excess|surplus|overhang|leftover|scraps?) (?:on|in|there|hanging|alone|at the cut)\b(?! the (?:truck|van|box|shop|cart))"),
         ("stapled", False, r"(?:nothing|not a thing|not one)(?: \w+)? (?:shot|stapled|punched|driven|put) (?:through|in|into) (?:it|the flap|there)|stapled (?:nothing|none of it|nowhere)|(?:no|zero|without|not one|not a) (?:single )?staples? (?:in|on|to|holding|through|at all|anywhere|put|went)\b"),
     ),
     of_sentence=(

@@ -31,7 +31,15 @@ def _none_of_them():
         yield Plainer((" out",), rf"{_NOT}(?<!no )(?P<x>(?:left|took|pulled|yanked) {_ANY}(?P<n>{said}) out){_END}", (("x", r"no \g<n>"),), unless=_SINCE, beside=beside)
 
 
+_BRINGERS = r"(?:they|he|she|nobody|(?:the |our |my )?(?:supplier|supply house|shop|office|warehouse|driver|boss|foreman|super|lead|distributor|store|vendor|counter))"
+_BRING = r"(?:(?:never|didn't|did not|hasn't|haven't|forgot to|still hasn't|still haven't)(?: (?:ever|even|yet))* (?:send|sent|bring|brought|ship|shipped|deliver|delivered|order|ordered|drop off|dropped off|give|gave|have|had|load|loaded|pack|packed)(?: (?:me|us|out|over))*)"
+
 ENGLISH_NONE_THERE = (
+    # --- who never brought them
+    *(
+        Plainer((" never ", "n't ", " not ", "forgot to "), rf"(?P<x>(?:{_BRINGERS} {_BRING}) {_ANY}){said}(?P<y>)(?=[.,;!]|$| (?:so|and|but|yet|today|because|cause|it|i|we)(?![\w']))", (("x", "no "), ("y", ",")), unless=_SINCE, beside=(thing.split()[-1],))
+        for thing, said in _NOUNS
+    ),
     # --- tape by its mark
     Plainer((" out of", "outta", "short on", "short of", "shy of", " no more", "forgot", "have any", "find any", "any more", "enough", "left out", "zero", "bare of", "way of"), rf"(?<!now we're )(?<!now i'm )(?<!now )(?<!now all )(?<!now we are )(?<!now i am )(?:out of|outta|short (?:on|of)|shy of|no more|forgot|left out|zero|bare of|in the way of|(?:didn't|don't|couldn't|did not|could not) (?:have|find|get)|any more|enough) (?P<x>{_ANY}{_MARK})", (("x", "tape"),)),
     Plainer((" left", " back at", " in the ", " on the ", " order", " didn't", " never", " not ", " come"), rf"(?P<x>{_MARK}) (?=(?:i|we) (?:didn't|never|forgot)|(?:is |was |were |'s )?(?:not (?:on|in)\b|to come|{_ELSEWHERE}|on order|never (?:put|went|made)))", (("x", "tape"),)),

@@ -10,6 +10,7 @@ from logbook.languages.en.numbers import SAID_COUNT as _COUNT
 from logbook.languages.plainer import Plainer
 
 _PIECE = rf"(?:the next(?: (?:one|piece|section|joint|fitting|{KIND}))?|the (?:last|other|previous) (?:one|piece|section)|the one (?:behind|before|after|ahead of) it|(?:(?:the |number |piece |section )*(?:{KIND} )?(?:number )?(?:\d{{1,3}}|{_COUNT}|one (?:oh )?{_COUNT})(?! (?:inch|in\b|by |feet|foot|x |spots?|places?|sides?|corners?))(?![\w'/-])))"
+_OWN = rf"(?:(?:the |number )?(?:{KIND} )?(?:number )?(?:\d{{1,3}}|{_COUNT}))"
 _TO = r"(?:(?:over |on |up |back |in )?(?:to|with|onto|on to|into)|against|at)"
 _TIED = r"(?:(?:tied|hooked|joined|connected|closed|buttoned|coupled|mated|married)(?: (?:it|this|that|them|this one))?(?: (?:in|up|on|together))?)"
 _TIE = r"(?:(?:tie|hook|join|connect|close|button|couple|mate|marry)(?: (?:it|this|that|them|this one|that one))?(?: (?:in|up|on))?)"
@@ -34,6 +35,18 @@ ENGLISH_NOT_YET_JOINED = (
         rf"(?P<x>(?:the |that |its |this )?{_JOINT} (?:{_TO} {_PIECE}|between (?:it|this|this one|that one) and {_PIECE}|there)(?: \w+ly)? (?:{_NOT}(?: yet)? {_DONE}|(?:(?:was|got|is|has been|still|has to|will have to|gets|is going to|i|we|still has to) ){{1,2}}(?:skipped|left|open|undone|wait|waiting|later|tomorrow|pending|outstanding|left for (?:later|tomorrow)|put off)|(?:skipped|open|waits|pending|outstanding|left open))(?: open)?{_BY}){_ENDS}",
         (("x", _OPEN),),
         unless=r"joint [^.,;]{0,30} is open (?:an?|one|two|three|half|quarter|\d)",
+    ),
+    # --- "haven't tied ten in to eleven yet", "the joint from 109 to the next piece is waiting on a longer ladder"
+    Plainer(
+        _CUES,
+        rf"(?P<x>{_DID_NOT} (?:(?:tie|tied|hook|hooked|join|joined|connect|connected|close|closed|couple|coupled) (?P<m>{_OWN})(?: (?:in|up|on|together))?|(?:get |got )?(?P<n>{_OWN}) (?:tied|hooked|joined|connected|closed|coupled)(?: (?:in|up|on))?) {_TO} {_PIECE}{_BY}){_ENDS}",
+        (("m", r"\g<m> is not tied in yet"), ("n", r"\g<n> is not tied in yet")),
+        beside=("n't ", "not ", "never ", "forgot ", "time to "),
+    ),
+    Plainer(
+        ("joint from ", "joint between ", "connection from ", "tie-in from "),
+        rf"(?P<a>(?:the )?{_JOINT} (?:from|between) )(?:the )?(?:{KIND} )?(?:number )?(?:\d{{1,3}}|{_COUNT})(?P<x> (?:to|and) {_PIECE} (?:(?:is|was|has been)(?: still)? (?:waiting|on hold|held up|holding)[^.,;]*|{_NOT}(?: yet)? {_DONE}|(?:is )?(?:still )?open|(?:has to|will have to|needs to) wait[^.,;]*)(?:,? (?:so|and) (?:it|that one) (?:ain't|isn't|is not) (?:closed|made|done))?)(?=[.;!]|,|$)",
+        (("a", ""), ("x", f", {_OPEN}")),
     ),
     # --- "that joint isn't made", "the joint isn't made yet", where the piece is up
     Plainer((" joint ",), rf"(?P<x>(?:the|that|this) (?:end )?joint (?:isn't|is not|wasn't|was not|hasn't been|never got|did not get|didn't get) made(?: up)?{_BY}){_ENDS}", (("x", _OPEN),)),

@@ -22,6 +22,7 @@ WHOLE_PLACES = (
 )
 
 _MANY = r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty)"
+_WHERE = r"(?:,? (?:in|up|inside) (?:the|a|that) (?:\w+ )?(?:riser|shaft|chase|stairwell))?"
 STOREYS = (
     rf"(?:riser|shaft|stack|chase|vertical)\b[^.]{{0,40}}?\b(?:basement|ground|first|second|third|fourth|fifth)(?: floor| level)? (?:up )?(?:to|through|thru) (?:the )?(?:second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)(?: floor| level)?(?:,? (?:in|up|inside) (?:the|a|that) (?:\w+ )?(?:riser|shaft|chase))?"
     rf"|(?:basement|ground|first|second|third|fourth|fifth)(?: floor| level)? (?:up )?(?:to|through|thru) (?:the )?(?:second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)(?: floor| level)?(?: \w+){{0,3}}? (?:riser|shaft|chase)"
@@ -33,7 +34,8 @@ STOREYS = (
     rf"|(?:riser|shaft|stack),? (?:and |which |that )?(?:it |that )?(?:goes|runs|climbs|rises|shoots) (?:up |straight up |clear up |all the way up |through )?{_MANY}[- ](?:stories|storeys|floors|levels)"
     rf"|(?:riser|shaft|stack) of {_MANY}[- ](?:stories|storeys|floors?|levels?)"
     rf"|{_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)[- ](?:tall |high |supply |return |air )?(?:riser|shaft|stack)"
-    rf"|(?:riser|shaft|stack),?(?:'s| that| which| it)*(?: \w+,?){{0,2}}? (?:climbs|climbing|goes|going|runs|running|serves|rises|rising|passes|covers|spans|through|of|up|crosses|feeds)(?: (?:up|through|all|about|over|past))* {_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)(?! (?:up|down|above|below|away|over))"
+    rf"|(?:riser|shaft|stack),?(?:'s| that| which| it)*(?: \w+,?){{0,2}}? (?:climbs|climbing|goes|going|runs|running|serves|rises|rising|passes|covers|spans|through|of|up|crosses|feeds)(?: (?:up|through|all|about|over|past))* {_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)(?! (?:up|down|above|below|away|over)){_WHERE}"
+    rf"|riser\b[^.;?!]{{0,70}}?,? (?:and |that |which )?(?:it|it's|that one|this one)(?: just| only| all)? (?:climbs|climbing|goes|going|runs|running|serves|rises|passes|covers|spans|crosses|feeds)(?: (?:up|through|all|about|over|past))* {_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)(?! (?:up|down|above|below|away|over)){_WHERE}"
     rf"|{_MANY}[- ](?:stories|storeys|floors|levels)(?: of (?:it|this|duct|them))? (?:in|up|inside) (?:the|a|that) (?:\w+ )?(?:riser|shaft|chase)"
     rf"|(?:climbs|goes|runs|rises|shoots)(?: (?:straight|right|clear|all the way))* up (?:the|a|that) (?:\w+ )?(?:riser|shaft|chase),? (?:for |about |through |all )*{_MANY}[- ](?:stories|storeys|floors|levels)"
     rf"|(?:up )?(?:through|past)(?: (?:all|the|about))* {_MANY}[- ](?:stories|storeys|floors|levels),? (?:in|up|inside) (?:the|a|that) (?:riser|shaft|chase|stack)"

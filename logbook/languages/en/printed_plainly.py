@@ -10,6 +10,13 @@ _STEP = r"(?:wet rag|rag|wipe(?: down)?|alcohol(?: wipe)?|solvent|cleaner|dry ra
 _PLANNED = r"tomorrow|should|supposed|has to|have to|need|next time|remember|the way|steps?\b|rule|always|never|not |n't|will|going to|gonna|would"
 
 ENGLISH_PRINTED_PLAINLY = (
+    # --- how wide the tape is, told behind it: "heat tape, but it's only two and a half inch because the three inch was gone"
+    Plainer(
+        ("but it's", "but only", "but it was", "but it is", "but just", "but that's", "though it's", "only it's"),
+        rf"(?<![\w'])(?:(?:heat|foil|pressure|181 ?-?a-?[ph]) ?tape|181 ?-?a-?[ph]|tape)(?P<x>,? (?:but|though|only)(?: (?:it's|it is|it was|that's|they're))?(?: (?:only|just))?) (?P<n>(?:one|two|three|1|2)(?: and (?:a|an|one) (?:half|quarter)| 1/2|-1/2|\.5)?[- ]inch)(?P<y>(?: wide)?)(?=[.;!]|$|,| (?:because|cause|since|as|and|the|that|on account|seeing)(?![\w']))",
+        (("x", ","), ("y", " wide")),
+        unless=r"(?:missing|short|gap|from the|left off|open|bare|of it|at the end)(?![\w'])",
+    ),
     # a mark behind it: no staples
     Plainer(("stamped",), rf"(?P<x>stamped)(?= (?:right |plainly |clearly |all over |as |with |it says |on it |on the \w+ )*(?:an? |the )?{_MARK})", (("x", "marked"),)),
     Plainer(("stamped",), rf"{_ROLL}(?:(?: (?:they|we|he|i) (?:gave|got|had|used|sent)(?: \w+)?)? (?:is|was|'s|comes|came|are))? (?:all |right |plainly |clearly )*(?P<x>stamped)(?! (?:every|each|at|on)\b)", (("x", "marked"),)),

@@ -98,7 +98,8 @@ def _risers(row: Row, language: Language) -> list[Claim]:
     if match is None:
         return []
     first, last = row.within(0, len(row.items), match, 0)
-    return [claim(row, "place", row.words(first, last), first, last, hedged=False)] if not any(row.is_blank(at) for at in range(first, last)) else []
+    said = re.sub(rf"\b{language.bare_names.name} (?=\d)", "", row.words(first, last))  # nobody said "piece": "Riser 88 … goes up four stories"
+    return [claim(row, "place", said, first, last, hedged=False)] if not any(row.is_blank(at) for at in range(first, last)) else []
 
 
 def _leads_there(row: Row, at: int) -> bool:
