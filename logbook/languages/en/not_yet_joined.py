@@ -28,7 +28,7 @@ ENGLISH_NOT_YET_JOINED = (
     # --- "not tied in to 72", "it isn't joined to 72"
     Plainer(_CUES, rf"(?:it's |it |that's |this one is |this one |piece )?(?P<x>{_NOT}(?: \w+ly)?(?: yet)? {_TIED} {_TO} {_PIECE}{_BY}){_ENDS}", (("x", _OPEN),), beside=("not ", "n't ", "never ")),
     # --- "I didn't tie it in to 72", "forgot to join it to 72", "couldn't get it tied in to 72"
-    Plainer(_CUES, rf"(?P<x>{_DID_NOT} (?:{_TIE}|(?:(?:it|this one|that|them) )?{_TIED}) {_TO} {_PIECE}{_BY}){_ENDS}", (("x", _OPEN),), beside=("n't ", "not ", "never ", "forgot ", "time to ")),
+    Plainer(_CUES, rf"(?P<x>{_DID_NOT} (?:{_TIE}|(?:(?:it|this one|that|them) )?{_TIED}) {_TO} {_PIECE}{_BY}(?:[^.;?!]{{0,70}}?,? (?:so|and) (?:that|the|this) joint(?:'s| is)(?: still)? open)?){_ENDS}", (("x", _OPEN),), beside=("n't ", "not ", "never ", "forgot ", "time to ")),
     # --- "the joint over to 72 was not made", "the tie-in to 72 was skipped", "the joint to 72 is open"
     Plainer(
         (" joint ", "joint ", "tie-in ", "tie in ", "connection ", "coupling "),

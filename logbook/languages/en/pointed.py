@@ -57,6 +57,7 @@ ENGLISH_POINTED = Pointed(
         r"(?<![a-z])(?:guys?|fella|man|crew|mine|rolls?|guns?|box|boxes|coats?|layers?|pieces? of tape|strips? of tape)(?![a-z])"
         r"|(?<![a-z])(?:one|either|left|right|far|near|first|hinge) (?:side|end|seam|joint|edge|panel|half|flap|hanger|strap|corner|hole|tear|rip|vane|tab|collar|door|face)(?![a-z])"
         r"|(?<![a-z])between (?:this|it|that)(?: one)? and $"
+        r"|(?<![a-z])(?:out|short|shy|low|rid) (?:of|on) $"
         r"|(?<!this )(?<!that )(?<!other )(?<!first )(?<!second )(?<![a-z])one(?='s| is| isn't| was| wasn't| has| got| of the| (?:i|we) |,| and)"
     ),
     parts=r"(?<![a-z])(?:side|seam|joint|end|edge|panel|half|strip|collar|door|hanger|strap|rod|damper|vane|the (?:top|bottom|back|left|right|front)|three (?:of the |of the four )?sides|sides? (?:\w+,? ){0,2}three)(?![a-z])",

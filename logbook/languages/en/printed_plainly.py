@@ -9,7 +9,17 @@ _ROLL = r"(?:tape|roll|backing|liner|core|foil|pail|bucket|spool|wrapper|label|b
 _STEP = r"(?:wet rag|rag|wipe(?: down)?|alcohol(?: wipe)?|solvent|cleaner|dry rag|clean rag|damp rag)"
 _PLANNED = r"tomorrow|should|supposed|has to|have to|need|next time|remember|the way|steps?\b|rule|always|never|not |n't|will|going to|gonna|would"
 
+_181 = r"(?:ul )?(?:181 ?-?a(?:[- ]?[ph])?|181|ul)"
+
 ENGLISH_PRINTED_PLAINLY = (
+    # --- tape on which nothing stands: "foil tape, there's no 181A print on it", "taped, it doesn't say 181A", "nothing printed on it"
+    Plainer(
+        (" no ", " nothing ", "without any ", "n't say", "not say", "n't have"),
+        rf"(?<![\w'])(?:tape|taped|foil)(?![\w'])[^.;?!]{{0,70}}?[, ] ?(?P<x>(?:(?:there's|there is|there was|it's got|it has|it had|has|with|it came with|which has) (?:no|nothing)|no|nothing|without any|(?:it |that )?(?:doesn't|didn't|does not) (?:say|have))(?: {_181})?(?: (?:print(?:ing)?|marking|stamp|printed|stamped|writing))?(?: (?:on|anywhere on|along) (?:it|the (?:roll|tape|back|backing|liner|core)))?)(?=[.,;!]|$| (?:so|and|but|stapled|because)(?![\w']))",
+        (("x", "no UL mark on it"),),
+        unless=rf"(?<![\w'])(?:i|we)(?:'d|'ve)? (?:put|used|have|had|got|found|get) no |(?<!there's )(?<!there is )(?<!has )(?<!got )(?<!with )no {_181}(?: on (?:it|the \w+))?(?:[.,;]|$)|(?:wrong|other) (?:box|roll)|so i used|instead",
+        beside=("181", "print", "marking", "stamp", "writing"),
+    ),
     # --- how wide the tape is, told behind it: "heat tape, but it's only two and a half inch because the three inch was gone"
     Plainer(
         ("but it's", "but only", "but it was", "but it is", "but just", "but that's", "though it's", "only it's"),
