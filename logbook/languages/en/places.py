@@ -31,7 +31,7 @@ STOREYS = (
     rf"|{_MANY}[- ](?:stories|storeys|floors|levels),? (?:is |it's |that's |that is |and that's )*how (?:far|high|tall) (?:the|that|this|our) (?:\w+ )?(?:riser|shaft|stack)"
     rf"|how (?:far|high|tall) (?:the|that|this) (?:riser|shaft|stack)(?: (?:goes|is|runs|climbs|rises))? (?:is|was|that's) {_MANY}[- ](?:stories|storeys|floors|levels)"
     rf"|(?:riser|shaft|stack)(?: is| was|'s) {_MANY}[- ](?:stories|storeys|floors|levels)"
-    rf"|(?:riser|shaft|stack),? (?:and |which |that )?(?:it |that )?(?:goes|runs|climbs|rises|shoots) (?:up |straight up |clear up |all the way up |through )?{_MANY}[- ](?:stories|storeys|floors|levels)"
+    rf"|(?:riser|shaft|stack),? (?:and |which |that )?(?:it |that )?(?:goes|runs|climbs|rises|shoots) (?:up |straight up |clear up |all the way up |through )?{_MANY}[- ](?:stories|storeys|floors|levels)(?! (?:up|down|above|below|away|over)){_WHERE}"
     rf"|(?:riser|shaft|stack) of {_MANY}[- ](?:stories|storeys|floors?|levels?)"
     rf"|{_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)[- ](?:tall |high |supply |return |air )?(?:riser|shaft|stack)"
     rf"|(?:riser|shaft|stack),?(?:'s| that| which| it)*(?: \w+,?){{0,2}}? (?:climbs|climbing|goes|going|runs|running|serves|rises|rising|passes|covers|spans|through|of|up|crosses|feeds)(?: (?:up|through|all|about|over|past))* {_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)(?! (?:up|down|above|below|away|over)){_WHERE}"

@@ -98,7 +98,9 @@ def _risers(row: Row, language: Language) -> list[Claim]:
     if match is None:
         return []
     first, last = row.within(0, len(row.items), match, 0)
-    said = re.sub(rf"\b{language.bare_names.name} (?=\d)", "", row.words(first, last))  # nobody said "piece": "Riser 88 … goes up four stories"
+    said = row.words(first, last)
+    if language.bare_names.name:
+        said = re.sub(rf"\b{language.bare_names.name} (?=\d)", "", said)  # nobody said "piece": "Riser 88 … goes up four stories"
     return [claim(row, "place", said, first, last, hedged=False)] if not any(row.is_blank(at) for at in range(first, last)) else []
 
 

@@ -260,8 +260,8 @@ def _own_words(row: Row, part: Part, match: re.Match[str], language: Language) -
         last += 1
     if last < part.last and row.items[last - 1].concept == "TO":
         return None  # "couldn't get in there to bend the tabs": of that act, which is denied by itself
-    if row.items[last - 1].concept == "FITTING" and last < len(row.items) and row.items[last].concept in ("NUM", "MARKED"):
-        return None  # "didn't rub the tape on piece 31": the piece by its name, and no part of one
+    if row.items[last - 1].concept == "FITTING" and last < len(row.items) and row.items[last].concept in ("NUM", "MARKED") and any(item.concept in ("RUB", "RUBBED") for item in row.items[first:last]):
+        return None  # "didn't rub the tape on piece 31": the piece by its name, and no part of its tape
     bounded = (first == part.first or row.items[first - 1].concept in _BOUNDS or row.items[first - 1].concept.startswith("K_")) and (last == part.last or row.items[last].concept in _BOUNDS)
     return Part(first, last, part.sentence, plain(row.words(first, last))) if bounded else None
 
