@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from logbook.languages.es.asked_plainly import SPANISH_ASKED_PLAINLY
 from logbook.languages.es.face_is_foil import SPANISH_FACE_IS_FOIL
+from logbook.languages.es.fronted import SPANISH_FRONTED
 from logbook.languages.es.in_part import SPANISH_IN_PART
 from logbook.languages.es.none_there import SPANISH_NONE_THERE
 from logbook.languages.es.breaths import SPANISH_BREATHS
@@ -29,6 +30,7 @@ SPANISH_SAID_PLAINER = (
     *SPANISH_OTHER_SENSES,
     *SPANISH_NONE_THERE,
     *SPANISH_STILL_OWED,
+    *SPANISH_FRONTED,
     *SPANISH_NOT_AFTER_ALL,
     *SPANISH_BREATHS,
     *SPANISH_FACE_IS_FOIL,

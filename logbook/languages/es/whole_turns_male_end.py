@@ -11,7 +11,20 @@ _CLEARED = r"(?:recort|quit|rebaj|saqu|limpi|trim|trime|rasur|raspe)(?:e|amos|o|
 _SO_MUCH = r"(?:(?:como|casi|unas?|todavia|ahi|asi|un poco de|tantita|poquita|pulgada|pulgadas|media|dos|tres|un pedazo de|cuarto|de) )*"
 _NOT = r"\b(?:no|ni|nunca|sin|tampoco|falt\w+|hay que|voy a|vamos a)\b"
 
+_FROM = r"(?:desde|a partir del?|partiendo del?|empezando (?:por|desde|en))"
+_THERE = r"(?: el| la)? (?:lado |extremo |punta |parte )?(?:del? )?"
+_LAID_OUT = r"(?:trazo|trace|trazamos|marque|marco|marcamos|medi|midio|medimos|saque las lineas|tire las lineas|raye)"
+
 OF_THE_MALE_END: tuple[Turn, ...] = (
+    # "del lado macho se trazó la reducción 80", "el codo 82 lo marqué a partir del macho"
+    *(
+        Turn(rf"\b{end}\b", said, (("made_from", value),), unless=r"\b(?:no|ni|nunca|en (?:vez|lugar) de|sino)\b")
+        for end, value in (("macho", "male"), ("hembra", "female"))
+        for said in (
+            rf"\b(?:{_FROM}{_THERE}|del (?:lado|extremo) (?:del? )?|de la punta (?:del? )?){end},? (?:se |l[oa] |me |yo )*{_LAID_OUT}\b(?! (?:[\w/]+ ){{1,3}}?pulgadas?)",
+            rf"\b(?:{_LAID_OUT}|hech[oa]|trazad[oa]|marcad[oa]|medid[oa])(?: (?:el |la )?[a-z]+ (?:numero )?[\w-]*\d[\w-]*)? (?:desde|a partir del?|partiendo del?|empezando (?:por|desde|en)){_THERE}{end}\b",
+        )
+    ),
     Turn(r"\bmacho\b", rf"\b(?:no|ni|nunca) (?:(?:le|les|se|lo|la|me) )*(?:{_CUT}|{_CLEARED} {_GLASS} (?:al?|del?|en) {_MALE})(?: bien)?(?: {_MALE})?(?! (?:a|de) (?:\d|una?|dos|la medida|medida))", (("trimmed", False),), beside=r"\bmacho\b"),
     Turn(r"\bmacho\b", rf"\b(?:(?:le|se|lo|la|ya|si) )*{_CUT}(?: (?:bien|todo|tambien|muy bien))* {_MALE}(?! (?:a|de) (?:\d|una?|dos|la medida|medida))", (("trimmed", True),), unless=_NOT),
     Turn(r"\bmacho\b", rf"\b(?:(?:le|se|lo|la|ya|si) )*{_CLEARED} (?:bien )?{_GLASS} (?:al?|del?|en) {_MALE}", (("trimmed", True),), unless=_NOT),

@@ -17,6 +17,7 @@ _PUT_ON = r"(?:poner|meter|echar|pegar|colocar|correr)"
 _CUT = r"(?:recort|cort|rebaj|rasur|emparej|trime|quit)"
 
 SITE: tuple[Turn, ...] = (
+    Turn(r"\bde mas\b", r"\b(?:quedo|quedaron|va|esta|fue|deje|dejamos) con (?:la |el |su )?(?:fibra|lana|aislante|aislamiento|insulacion|insulation) (?:de mas|que sobra)\b", (("trimmed", False),)),
     # "encintado, nomás con la mano": laid, not rubbed
     Turn(r"\b(?:nomas|solo|nada mas|solamente|apenas|pasadita|pasada)\b", rf"{_CLAUSE}(?:(?:la |lo |le )?(?:di|pase) )?(?:nomas|solo|nada mas|solamente|apenas|una pasadit?a)(?: (?:la|lo|le|bien|asi|medio))* (?:con (?:la |el |los |pura )?(?:mano|palma|dedos?|guante)|puest[oa]|encimad[oa]|sobrepuest[oa]|pegad[oa]|(?:la )?(?:pegue|encime|sobrepuse))(?: nomas| y ya)*{_OVER}", (("rubbed_down", False), ("taped", True)), beside=_BESIDE_TAPE, unless=r"\b(?:no|talle|frote|planche)\b"),
     Turn(r"\bsin \w+", rf"{_CLAUSE}sin (?:apretar|presionar|asentar|pulir|repasar|aplanar|alisar|planchar|espatulear)(?:l[oa])?(?: bien)?{_OVER}", (("rubbed_down", False), ("taped", True)), beside=_BESIDE_TAPE, unless=r"\b(?:lenguetas?|tabs|pestañas|tornillos?|pijas?|panel)\b"),
@@ -25,6 +26,11 @@ SITE: tuple[Turn, ...] = (
     # "las grapas quedaron al revés", "grapas hacia adentro"
     Turn(r"\bal (?:reves|contrario)\b", rf"\b(?:grapas?|staples?|patas?|patitas?)(?: de las grapas)?{_ARE} (?:todas |dobladas |volteadas )?al (?:reves|contrario)\b", (("staple_clinch", "inward"), ("stapled", True)), unless=r"\b(?:no|ni|ningun\w*|volvi|ya las)\b"),
     Turn(r"\ba?dentro\b", r"\b(?:grapas?|staples?|dientes de las? grapas?)(?: (?:todas|dobladas|volteadas|miran|quedaron|van|me quedaron|apuntan))* (?:hacia|para|pa) ?a?dentro\b", (("staple_clinch", "inward"),), unless=r"\b(?:no|ni|ningun\w*|nada|sin)\b"),
+    # "pa'dentro se doblaron las grapas"
+    *(
+        Turn(rf"\ba?{way}\b", rf"\b(?:hacia|para|pa'? ?)[ ']?a?{way},? (?:(?:se|me|nos|le|todas) )*(?:doblaron|voltearon|cerraron|clavaron|quedaron|abrieron|van|salieron|miran|estan) (?:todas )?(?:las )?(?:(?:patas|patitas|puntas)(?: de las grapas)?|grapas)\b", (("staple_clinch", value), ("stapled", True)), unless=r"\b(?:no|ni|ningun\w*|nada|sin)\b")
+        for way, value in (("dentro", "inward"), ("fuera", "outward"))
+    ),
     Turn(r"\ba?dentro\b", r"\bse (?:me |nos |le )?(?:doblaron|voltearon|cerraron|clavaron) (?:hacia|para|pa) ?a?dentro las (?:patas|patitas|puntas)\b", (("staple_clinch", "inward"),), unless=r"\bno\b"),
     # tape of no listing
     Turn(r"\bsin (?:marca|sello|letras?|numeros?|etiqueta|nombre|listar|listado|ul)\b", r"\b(?:cinta|tape|teip|foil|aluminio)(?: (?:de aluminio|foil|corriente|plateada|que \w+))* sin (?:marca|sello|letras?|numeros?|etiqueta|nombre|listar|listado|ul)\b", (("closure", "other_tape"), ("taped", True)), unless=r"\b(?:no (?:use|puse|lleva)|tire|regrese|devolvi|board|panel)\b"),
