@@ -22,6 +22,12 @@ _WHEN = r"(?:tomorrow|later|monday|tuesday|wednesday|thursday|friday|next week|t
 _WISHED = r"(?:hoped|wanted|meant|planned|intended|every intention|been hoping|been meaning|been planning|wished)"
 
 ENGLISH_COURTESIES = (
+    # --- what stands between and says nothing of the work
+    Plainer(("before you ask", "before anybody asks", "before anyone asks", "if you're asking", "in case you ask"), r"(?P<x>(?:and |well |so )*(?:before (?:you|anybody|anyone) asks?|if you're asking|in case you(?: were)? ask(?:ing)?),?(?: (?:yes|yeah|yep))?,? )(?=(?:the|it|its|it's|i|we|all|my)(?![\w']))", (("x", ""),)),
+    Plainer((" is, ", " was, ", " at, ", " are, ", "'s, "), rf"(?:trunk|branch|main|inlet|outlet|tap|leg|size|run|it)(?: is| was| are|'s| at)(?P<x>, (?:hang on|hold on|let me (?:see|look|think)|lemme (?:see|look|think)|wait|one second|one sec|uh|um|hm),) (?={_NUMBER}|\w+teen|\w+ty)", (("x", ""),)),
+    Plainer((" both of them", " both of 'em", " both of those"), r"(?P<x>both of (?:them|'em|those)) (?=(?:set )?back|over|in (?:\d|\w+teen|twenty|thirty|twelve)|at (?:a set|twenty|\d))", (("x", "both"),)),
+    Plainer((" hung up on run",), r"(?:got|have|had) (?:number )?[\w-]+(?P<x> hung up) (?=on run)", (("x", " hung"),)),
+    Plainer(("nothing got ", "nothing was ", "nothing is ", "nothing's "), r"(?P<x>nothing(?:'s| got| was| is| has been| has got)(?: all)? (?:torn|ripped|damaged|punctured|crushed))(?=[.,;!]|$| (?:this time|and|so)(?![\w']))", (("x", "no damage"),)),
     Plainer(("boss", "chief", " man ", " bro ", "dude", "buddy", " sir ", "foreman", "fellas", "guys"), rf"^(?:hey|hi|yo|hello|ok|okay|so|morning|good morning|sorry|listen|alright|well)(?: there)? (?:boss|chief|man|bro|dude|buddy|sir|foreman|fellas|guys)(?P<x>) (?={_A_PIECE}|\d)", (("x", ","),)),
     Plainer(("please",), rf"(?:^|(?<=[.!?;] )|(?<=, ))(?P<x>please,? (?:forgive me|excuse me|pardon me|pardon|sorry|accept my apolog(?:y|ies)|be patient|bear with me|don't be (?:angry|mad|upset)|find (?:below|enclosed|attached|here)|boss|sir|mister|ma'am|(?:my )?friend)[,.:;]? )(?={_A_PIECE}|{_I}(?![\w']))", (("x", ""),)),
     Plainer(

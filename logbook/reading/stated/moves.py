@@ -44,6 +44,8 @@ def _move(found: Found, way: str | None = None):
     lead = [item.concept for item in found.row.items[max(0, found.first - 4) : found.first]]
     if lead[-1:] == ["DET"] and "COMMA" in lead:
         lead = lead[len(lead) - lead[::-1].index("COMMA") :]  # "entra dos, el top baja dos": the side begins its own
+    if lead[-2:] == ["AND", "DET"] and lead[-3:-2] and lead[-3] in ("NUM", "LEN", "FRAC"):
+        lead = []  # "left comes in two and the right comes in two": the second begins its own
     over = [i.concept for i in found.items("dir")] == ["IN"] and ({"ON", "OFF", "FROM", "TO"} & set(lead) or len(lead) > 1 and lead[-2] in ("NUM", "LEN", "FRAC"))  # "four on the right in twenty-four"
     if found.at("side") == found.first and lead[-1:] and lead[-1] in ("ON", "DET", "FROM", "OFF") and (over or {"MOVES", *DIRECTION} & set(lead)) and {"NUM", "LEN", "FRAC"} & set(lead):
         return  # "six inches in on the right in two feet": the side belongs to what stands before it
