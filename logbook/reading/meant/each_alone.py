@@ -81,12 +81,16 @@ _POINTING = ("one_of", "placed", "size", "the_one_in")
 
 
 def without_farewell(said: str, code: str) -> str:
-    """Without the last sentence where it tells of nothing: "Thank you", "Going to lunch". """
-    ends = [match.end() for match in re.finditer(r"[.?!] +(?=[^.?!]*[.?!]*$)", said)]
-    last = said[ends[-1] :] if ends else ""
+    """Without the last sentences that tell of nothing: "Thank you. Thank you.", "Going to lunch". """
     words = LANGUAGES[code].several
-    tells = len(last.split()) > words.farewell or re.search(rf"\d|{words.things}|{words.answers}", last) is not None
-    return said[: ends[-1]].rstrip() if last and (re.fullmatch(words.bye, last) is not None or not tells) else said
+    ends = [match.end() for match in re.finditer(r"[.?!] +(?=[^.?! ])", said)]
+    while ends:
+        last = said[ends[-1] :]
+        tells = len(last.split()) > words.farewell or re.search(rf"\d|{words.things}|{words.answers}", last) is not None
+        if not last or tells and re.fullmatch(words.bye, last) is None:
+            break
+        said = said[: ends.pop()].rstrip()
+    return said
 
 
 def _mark(entry: Entry) -> str | None:
