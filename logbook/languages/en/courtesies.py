@@ -23,6 +23,11 @@ _WISHED = r"(?:hoped|wanted|meant|planned|intended|every intention|been hoping|b
 
 ENGLISH_COURTESIES = (
     # --- what stands between and says nothing of the work
+    Plainer(("what was on", "what was in", "what we had", "what i had", "what there was"), r"with (?P<x>what (?:was|we had|i had|there was)(?: left)?(?: (?:on|in) (?:the|my) (?:truck|van|shelf|box|gang ?box))?,? (?:which|and that) (?:was|is)(?: the)? )(?=\d|one|two|three|181|foil|cloth|heat|pressure|the)", (("x", ""),)),
+    Plainer(("box of ",), r"(?:the |that )?(?P<x>box of )(?P<n>washers|staples|screws)(?P<y> (?:they|he|she|the shop|the office|somebody) (?:sent|gave|brought|had)(?: (?:me|us|up|over))?) (?=(?:is|was|were|are) )", (("x", ""), ("y", ""))),
+    Plainer((" back ",), rf"(?:so|but|and) (?P<x>(?:she's|it's|that's|she is|it is|i'm|we're|i went|we went|i'm only|it goes|she goes|went)(?: only| just)? )back (?:{_NUMBER}|\w+teen|twenty|twenty[- ]\w+|thirty)(?=[.,;]|$| (?:inch|and|on|from))", (("x", ""),)),
+    Plainer((" her",), r"(?:in|on|into|off|over) (?P<x>her)(?=[.,;!]|$| (?:and|but|too|now|good|down|all|with)(?![\w']))", (("x", "it"),), beside=("vane", "tape", "staple", "tabs", "mastic", "rubbed")),
+    Plainer(("went ",), r"(?:(?<=[.!?,;] )|^)(?P<x>(?:it |this one |she |that one )?went (?:(?:way|a lot|much|a whole lot|so much|a bit) )?(?:better|smoother|easier|faster|quicker) than (?:the |that )?last (?:one|time))(?=[.,;!]|$)", (("x", "okay"),)),
     Plainer(("before you ask", "before anybody asks", "before anyone asks", "if you're asking", "in case you ask"), r"(?P<x>(?:and |well |so )*(?:before (?:you|anybody|anyone) asks?|if you're asking|in case you(?: were)? ask(?:ing)?),?(?: (?:yes|yeah|yep))?,? )(?=(?:the|it|its|it's|i|we|all|my)(?![\w']))", (("x", ""),)),
     Plainer((" is, ", " was, ", " at, ", " are, ", "'s, "), rf"(?:trunk|branch|main|inlet|outlet|tap|leg|size|run|it)(?: is| was| are|'s| at)(?P<x>, (?:hang on|hold on|let me (?:see|look|think)|lemme (?:see|look|think)|wait|one second|one sec|uh|um|hm),) (?={_NUMBER}|\w+teen|\w+ty)", (("x", ""),)),
     Plainer((" both of them", " both of 'em", " both of those"), r"(?P<x>both of (?:them|'em|those)) (?=(?:set )?back|over|in (?:\d|\w+teen|twenty|thirty|twelve)|at (?:a set|twenty|\d))", (("x", "both"),)),

@@ -17,6 +17,14 @@ _TROUBLE = r"the (?:(?:real|only|big|one|main) )?(?:problem|trouble|issue|headac
 _BEGINS = r"(?:^|(?<=[.!?] ))(?:(?:okay|ok|so|um|uh|well|and|alright|all right|now|next)[, ]+)*"
 
 ENGLISH_NAMED_BY_NUMBER = (
+    # --- who speaks, before the run he is on: "Ray here, run five, that's the return"
+    Plainer((" here, run", " here on run", " here, on run", " again, run", " here run"), rf"(?:^|(?<=[.!?] ))(?:(?:okay|ok|so|well|alright|all right|hey|hi|yeah)[, ]+)*(?P<x>(?:this is |it's )?(?:{_NAMES})(?: here| again),?) (?=(?:on )?run (?:\d+|\w+))", (("x", ""),)),
+    # --- what befell it: "I tore the facing on sixteen getting it up the ladder"
+    Plainer(
+        ("facing on ", "foil on ", "corner on ", "facing of ", "corner of ", "side of ", "board on "),
+        rf"(?:tore|ripped|punctured|dented|crushed|gouged|poked a hole in|put a hole in|tear in|rip in|hole in) (?:the |its )?(?:facing|foil|corner|side|board) (?:on|of) (?P<x>)(?:\d{{2,3}}|\w+teen|twenty[- ]\w+|(?:thir|for|fif|six|seven|eigh|nine)ty(?:[- ]\w+)?|eleven|twelve)(?=[.,;]|$| (?:getting|with|when|while|trying|carrying|on the way|bringing|hauling|dragging|taking|because)(?![\w']))",
+        (("x", "number "),),
+    ),
     # --- the number ahead of its kind where no sign stands between: "96 three piece ninety", "okay 41 that's the forty five elbow"
     Plainer((" piece ninety", " piece elbow", " piece forty", " piece 90", " piece 45", "-piece ", " that's the ", " that's a ", " that is the ", " a ninety ", " a forty "), rf"(?:^|(?<=[.!?;] )|(?<= then )|(?<= next ))(?:(?:okay|ok|so|um|uh|well|and|alright|all right|now|next|then)[, ]+)*(?P<x>)(?:\d{{1,3}}|(?!(?:one|two|three|four) ){SAID_COUNT})(?P<y> (?=(?:three|two|four|3|2|4)[- ]piece)| (?:that's|that is) | )(?=(?:(?:the|a|an|my|our) )?(?:(?:three|two|four|3|2|4)[- ]piece (?:ninety|elbow|forty[- ]five|90|45)|(?:ninety|forty[- ]five|90|45) elbow)(?![\w'-]))", (("x", "number "), ("y", ", "))),
     Plainer((" that's the ninety", " that's the forty", " that's the 90", " that's the 45"), r"(?:^|(?<=[.!?;] ))(?:(?:okay|ok|so|um|uh|well|and|alright|all right|now|next)[, ]+)*(?P<x>)\d{1,3}(?P<y> that's the )(?:ninety|forty[- ]five|90|45)(?P<z>)(?= (?:\w+ by|stapled|taped|with|one inch|inch|it's|i)(?![\w'])|[.,;]|$)", (("x", "number "), ("y", ", a "), ("z", " elbow"))),
