@@ -74,7 +74,12 @@ def _meant(match: re.Match[str], before: list[tuple[str, str | None]], words: Po
     alike = [mark for mark, other in known if other == kind]
     if said in words.several:
         return f"{said} {', '.join(alike[:-1])}{words.joins}{alike[-1]}" if 1 < len(alike) < len(known) else None
+    if kind == "branch" and before[-1][1] in _WITH_A_BRANCH:
+        return None  # "branch 118 is taped. Tee 5, tape on the branch I forgot": its own
     return f"{said} {alike[0]}" if len(alike) == 1 else None
+
+
+_WITH_A_BRANCH = ("tee", "wye")
 
 
 def _no_name(said: str | None, kind: str | None, words: Pointed) -> str:
