@@ -33,6 +33,7 @@ class MeasuredNext:
     told_so: str = "(?!)"  # a piece told so, and right behind it (`end`) what may begin to tell of the next
     led: str = "(?!)"  # ends the words before a measure that stands before its piece: a piece told so too
     number: str = ""  # the word for a piece before its number
+    nouns: tuple[str, ...] = ()  # a thing named right behind the next measure (`t`), which is then of that thing alone
     names: str = "(?!)"  # a piece, in the words before
     unless: str = "(?!)"  # in the words before: what was measured is not said plainly
     metric: str = "(?!)"  # a unit in the words before that the next number has too

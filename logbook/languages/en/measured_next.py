@@ -23,8 +23,8 @@ _THERE = r"(?:where|which|there|that|and there|and that|and those|but there)"
 
 ENGLISH_MEASURED_NEXT = MeasuredNext(
     cues=("stapl", "hang", "hung", "strap", "tape", "static", "air", "degrees", "weigh", "pound", "screw", "gap", "tabs", "legs"),
-    behind=rf"(?P<j>{_JOINT}) (?P<on>(?:(?:the one|that|those|the ones) )?(?:on|in|at|under|for|of) (?:the )?)?(?:the )?(?P<k>{KIND} )?(?P<n>number )?(?P<m>{_M})(?P<link>{_LINK}) (?P<v>(?:about )?{_V}(?![\w'/-]))(?P<u>{_UNIT}){_TAIL}(?P<end>){_ENDS}",
-    ahead=rf"(?P<j>{_JOINT}) (?:(?:every|at|to|only|just) )*(?P<v>(?:about )?{_V}(?![\w'/-]))(?P<u>{_UNIT}){_TAIL} (?P<on>(?:on|in|under|for) (?:the )?)(?P<k>{KIND} )?(?P<n>number )?(?P<m>{_M})(?P<end>){_ENDS}",
+    behind=rf"(?P<j>{_JOINT}) (?P<on>(?:(?:the one|that|those|the ones) )?(?:on|in|at|under|for|of) (?:the )?)?(?:the )?(?P<k>{KIND} )?(?P<n>number )?(?P<m>{_M})(?P<link>{_LINK}) (?P<v>(?:about )?{_V}(?![\w'/-]))(?P<u>{_UNIT})(?P<t>{_TAIL})(?P<end>){_ENDS}",
+    ahead=rf"(?P<j>{_JOINT}) (?:(?:every|at|to|only|just) )*(?P<v>(?:about )?{_V}(?![\w'/-]))(?P<u>{_UNIT})(?P<t>{_TAIL}) (?P<on>(?:on|in|under|for) (?:the )?)(?P<k>{KIND} )?(?P<n>number )?(?P<m>{_M})(?P<end>){_ENDS}",
     ends=rf"(?<![\w'/-])(?:{_V}{_UNIT}|an inch|a foot)(?:[ -](?:apart|wide|long|heavy|tape|staples|legs|staple spacing|spacing|spacing on the staples|static|of static|of water|gap|gap at the joint|at the joint|on center|on centers|screws|hangers|hanger to hanger|center to center|air))*(?: {_LED})?(?:, (?:hanger to hanger|center to center|staple to staple))?$",
     apart_cues=("but ", "except", "save ", " bar ", "apart from", "aside from", "other than", "barring"),
     apart=rf"(?P<x>,?(?: {_WHOLE})? {_EXCEPT}(?: (?:on|at|by|in|along|under|over|around|near|down|up|behind))* (?:the |its |my |that |one )?(?P<p>[a-z][\w' -]{{2,30}}?)(?:,|, and| and)? {_THERE},?(?: {_EXCEPT}(?: (?:on|at|by|in|for))* (?:the |its )?[\w' ]{{3,25}}?,?)?(?: (?:it|they|those|the \w+))?(?:'s|'re| is| are| was| were| run| runs| go| goes| went| hang| hangs| sit| sits| got| comes| came)*(?: (?:only|about|up|out|more|like|every|at|on|to|closer|down|spread|spaced|just))* )(?P<v>{_V}(?![\w'/-]))(?P<u>{_UNIT})(?P<t>{_TAIL})(?=[.,;!]|$)",
@@ -32,6 +32,7 @@ ENGLISH_MEASURED_NEXT = MeasuredNext(
     told_so=rf"(?<![\w']){_LED}(?P<end>)(?=[,;.]| and| but| while)",
     led=rf"{_LED}$",
     number="number ",
+    nouns=("legs",),
     names=rf"(?:{KIND}|number) (?:[a-z]-?\d|\d|{SAID_COUNT})|(?<![\w'/.-])(?:[a-z]-)?\d\d\d?(?![\w'/.\"-])(?! (?:inch|feet|foot|degrees|pounds|mm|by))",
     unless=r"n't|(?<![\w'])(?:not|never|no|none|if|should|supposed|wants?|needs?|except|but|took|sides|side|plan|was (?:at|every)|were (?:at|every))(?![\w'])|\?",
     metric=r"(?<![\w'])(?:millimeters?|mm|centimeters?|cm)(?![\w'])",

@@ -59,6 +59,7 @@ from logbook.languages.en.set_against import ENGLISH_SET_AGAINST
 from logbook.languages.en.set_beside_plainly import ENGLISH_SET_BESIDE_PLAINLY
 from logbook.languages.en.tabs_plainly import ENGLISH_TABS_PLAINLY
 from logbook.languages.en.taping_said import ENGLISH_TAPING_SAID
+from logbook.languages.en.terse_plainly import ENGLISH_TERSE_PLAINLY
 from logbook.languages.en.to_come_plainly import ENGLISH_TO_COME_PLAINLY
 from logbook.languages.en.told_the_other_way import ENGLISH_TOLD_THE_OTHER_WAY
 from logbook.languages.en.named_by_number import ENGLISH_NAMED_BY_NUMBER
@@ -98,6 +99,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_COMPLAINED_PLAINLY,
     *ENGLISH_COMING_ROUND,
     *ENGLISH_SAID_FLATLY,
+    *ENGLISH_TERSE_PLAINLY,
     *ENGLISH_SAID_OF_A_PART,
     *ENGLISH_USUAL_PLAINLY,
     *ENGLISH_TOLD_OF_IT,

@@ -15,7 +15,7 @@ _MEASURE = (
     rf"(?<![\w/'-])(?:(?:about|around|maybe|roughly|like|close to|nearly|almost) )?(?:(?:an? |one )?(?:half|quarter)(?: (?:of )?an)?|(?:{_NUM}|an?) (?:sixteenths|eighths|quarters)|{_NUM}(?: and (?:a|one|three|an) (?:half|quarters?|eighths?))?|an inch and an? (?:half|quarter|eighth)|a foot(?: and a half)?)"
     r"(?:[ -](?P<u>inch(?:es)?|feet|foot|ft|degrees?|pounds)|\")?(?![\w/'-])"
 )
-_THINGS = r"(?<![a-z])(?:stapl\w*|spac\w*|tap(?:e|ed|ing)|rub\w*|scrim|vanes?|tabs?|flap|hang\w*|straps?|screw\w*|washers?|gap|joint|wip\w*|dust\w*|dirt\w*|greas\w*|trim\w*|insulation|legs?|groove|step|tear|torn|hole|rip\w*|crush\w*|wet|patch\w*|mend\w*|fix\w*|damper|degrees|pressure|air|test\w*|leak\w*|buried|outside|roof|kitchen|cloth|mastic|foil|masking|closure|moves?|goes in|slope|clinch\w*|warm\w*|heat\w*|done|good|fine|ok|okay|finished|seam|corner|bottom|top|side|sides|end|facing|built|made|by)(?![a-z])"
+_THINGS = r"(?<![a-z])(?:stapl\w*|spac\w*|tap(?:e|ed|ing)|rub\w*|scrim|vanes?|tabs?|flap|hang\w*|straps?|screw\w*|washers?|gap|joint|wip\w*|dust\w*|dirt\w*|greas\w*|trim\w*|insulation|legs?|groove|step|tear|torn|hole|rip\w*|crush\w*|delaminat\w*|punctur\w*|dent\w*|gouge\w*|gash\w*|peel\w*|soak\w*|damag\w*|wet|patch\w*|mend\w*|fix\w*|damper|degrees|pressure|air|test\w*|leak\w*|buried|outside|roof|kitchen|cloth|mastic|foil|masking|closure|moves?|goes in|slope|clinch\w*|warm\w*|heat\w*|done|good|fine|ok|okay|finished|seam|corner|bottom|top|side|sides|end|facing|built|made|by)(?![a-z])"
 _ADJ = r"(?:first|second|third|fourth|last|middle|other|next)"
 _LOOKS = r"(?:big|bigger|biggest|small|smaller|smallest|little|long|longer|longest|short|shorter|shortest|left|right|left-hand|right-hand|upper|lower|odd|new|old|near|far)"
 
@@ -78,7 +78,7 @@ ENGLISH_SEVERAL = Several(
     short=r"[ ,]*(?:(?:i|we) (?=hav|did))?(?:'s the (?:only )?one (?:that|which) |still |just |though |too |either |yet )*(?:(?P<no>isn't|wasn't|ain't|doesn't|didn't|hasn't|haven't|don't|is not|was not|did not|does not|has not)|(?P<yes>is|was|does|did|has))(?: yet| though| either| too| all right| it)*(?:, |[ ,.!]*)",
     acts=r"(?<![a-z])(?:stapled|taped|rubbed down|rubbed|wiped down|wiped|trimmed|patched|warmed|hung|clinched)(?![a-z])",
     is_not="isn't", is_so="is", the="the",
-    not_it=r"(?:,? ?(?:but|and|just) )?(?:not|isn't|wasn't)[ ,.!]*",
+    not_it=r"(?:,? ?(?:but|and|just) )?(?:not|isn't|wasn't)(?: (?:at all|yet|so far))*[ ,.!]*",
     nouns=r"(?<![a-z])(?:legs of the staples|staple legs|legs|staples|tabs|hangers|straps|screws|vanes|washers)(?![a-z])",
     sides=r"(?<![a-z])(?:side|sides|top|bottom|left|right|back|front|end|ends|seam|corner|flap|foot|throat|heel|joint|places|spots?|part|half|last|first)(?![a-z])",
     of_one_piece=r"(?<![a-z])(?:seams|sides|joints|corners|flaps|ends|tabs|staples|screws|holes|tears|vanes|hangers|panels)(?![a-z])",

@@ -47,11 +47,12 @@ def copies(row: Row, taken: set[int], language: Language) -> list[Copy]:
             taken.update(range(*match.span("w")))
             first, last = match.span("w")
             made.append(Copy(first, last, row.items[first].start, row.items[last - 1].end, mark_text(row, *match.span("m"), language), None, SIZES, last, False))
-    for match in row.find("SAME_SIZE"):
-        at = match.start()
+    for match in row.find("(?P<s>SAME_SIZE|SAME_THING SIZE_WORD)"):  # "62 is the same size": no harm of the piece before
+        at, last = match.span("s")
         if at in taken:
             continue
-        made.append(Copy(at, at + 1, row.items[at].start, row.items[at].end, None, None, SIZES, at, False))
+        taken.add(at)
+        made.append(Copy(at, last, row.items[at].start, row.items[last - 1].end, None, None, SIZES, at, False))
     for match in row.find("(?:FROM|OFF) DET? (?P<w>(?P<s>WORD) INLET)"):  # "off the same trunk"
         if row.words(*match.span("s")).lower() in ("same", "mismo", "misma"):
             first, last = match.span("w")

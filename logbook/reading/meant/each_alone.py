@@ -99,11 +99,13 @@ def _mark(entry: Entry) -> str | None:
 
 
 def _parts_ways(said: str, code: str, told: Told, parts: list[_Part]) -> bool:
-    """Whether something is told of one that is not told of the others, or of all that only a "they" names."""
+    """Whether something is told of one that is not told of the others, of all before any is named, or of all that only a "they" names."""
     telling = [part for part in parts if _tells(_body(said, part), code)]
     bare = all(piece.kind_at is None or piece.kind_at > piece.at for piece in told.pieces.values())
     theirs = pattern(code, "theirs")
-    return any(set(part.marks) != told.pieces.keys() for part in telling) or bare and any(theirs.fullmatch(said, one.start, one.end) for part in telling for one in part.pointers)
+    first = min(piece.at[0] for piece in told.pieces.values())
+    ahead = not told.lists and any(one.sort == "whole" and one.end <= first for part in telling for one in part.pointers)  # "two straights, stapled every two. 73 is 12 by 10, 74 is 14 by 10"
+    return ahead or any(set(part.marks) != told.pieces.keys() for part in telling) or bare and any(theirs.fullmatch(said, one.start, one.end) for part in telling for one in part.pointers)
 
 
 def _own_part(parts: list[_Part], at: int | None) -> _Part | None:
@@ -303,7 +305,8 @@ def _measured(said: str, code: str, told: _Part, piece: Named, own: list[re.Matc
     if len(theirs) != len(own) or len(own) > 2:
         return []
     unit = f" {theirs[-1]['u']}" if theirs[-1]["u"] and not own[-1]["u"] else ""
-    means: Stretches = [*([LANGUAGES[code].several.doubt] if hedged else []), (own[0].start(), own[-1].end()), unit]
+    apart = [", "] if any(one.end == theirs[0].start() - 1 for one in told.pointers) else []  # "113, three eighths inch legs" is no 113-3/8
+    means: Stretches = [*apart, *([LANGUAGES[code].several.doubt] if hedged else []), (own[0].start(), own[-1].end()), unit]
     return _as_told(said, code, told, piece, (theirs[0].start(), theirs[-1].end(), means))
 
 

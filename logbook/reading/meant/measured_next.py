@@ -35,7 +35,7 @@ def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
             continue
         before = _SENTENCE.split(said[max(0, match.start() - _BEFORE) : match.start()].rstrip(" ,;."))[-1]
         thing = _measured(before, words, code)
-        if thing is not None and _is_piece(match) and _may_be(match.group("v"), thing, before, code):
+        if thing is not None and _is_piece(match) and _may_be(match.group("v"), thing, before, code) and not _of_another(match, before, words):
             made += _put_in(match, thing, words, before, code, where)
     return tuple(sorted(made, key=lambda cut: cut.start))
 
@@ -43,6 +43,12 @@ def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
 def _may_be(value: str, thing: Measured, before: str, code: str) -> bool:
     """Whether the number is one of such a thing: an elbow of ninety is not stapled every ninety."""
     return word(code, "measured_next.metric").search(before) is not None or re.match(thing.value, value) is not None
+
+
+def _of_another(match: re.Match[str], before: str, words: MeasuredNext) -> bool:
+    """ "Stapled every two. 47 has five eighths legs": the thing that is named with the measure is not the one measured before."""
+    behind = (match.groupdict().get("t") or "").split()
+    return any(noun in behind and noun not in before for noun in words.nouns)
 
 
 def _found(said: str, code: str) -> Iterator[tuple[str, re.Match[str]]]:

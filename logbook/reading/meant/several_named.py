@@ -154,9 +154,8 @@ def _digits(code: str, name: str) -> str:
 
 def _kinds_of_all(said: str, code: str, told: Told) -> None:
     """ "Got three done, 4, 5 and 6, all straights": of that kind are all, where no other kind is named."""
-    kinds = {_one(match["k"], code): match.span("k") for match in _re(code, "any_kind").finditer(said)}
-    led = any(one.kind is not None for one in told.pieces.values())
-    several = not led and any(match["k"] in _several(code) for match in _re(code, "any_kind").finditer(said))
+    kinds = {_one(match["k"], code): match.span("k") for match in _re(code, "any_kind").finditer(said) if match["k"] in _several(code)}
+    several = all(one.kind is None for one in told.pieces.values())
     for mark, one in told.pieces.items():
         if one.kind is not None:
             told.pieces[mark] = Named(one.mark, one.at, _one(one.kind, code), one.kind_at)
@@ -205,8 +204,9 @@ def agreed(said: str, pointer: Pointer, last: int, words: Several) -> tuple[int,
 def _stands_for(said: str, code: str, words: Several, told: Told, made: list[Pointer], looks: dict[str, str], sort: str, match) -> tuple[str, ...]:
     known = tuple(told.pieces)
     if sort in ("whole", "nothing"):
-        before = said[said.rfind(". ", 0, match.start()) + 1 : match.start()]
-        return _all(match, words, told, code) if told.lists or not _re(code, "of_one_piece").search(before) else _unsure()
+        begin = said.rfind(". ", 0, match.start()) + 1
+        listed = told.lists or sum(begin <= one.at[0] < match.start() for one in told.pieces.values()) > 1  # "46 is an elbow with vanes, 47 is a straight, both taped"
+        return _all(match, words, told, code) if listed or not _re(code, "of_one_piece").search(said, begin, match.start()) else _unsure()
     if sort == "theirs":
         begins = _re(code, "to_it").search(said, 0, match.start()) is not None or bool(made) and not said[made[-1].end : match.start()].strip(" ,")
         return (made[-1].marks if made else _the_list(told, None, match.start())) if begins and (not made or made[-1].plural) else _the_list(told, None, match.start()) if begins and re.search(words.apart, said[: made[-1].start]) else ()
