@@ -31,7 +31,7 @@ _CUT_OFF = r"(?:cut|sliced|torn|ripped|hacked|knifed|chopped|lopped|chewed|shear
 
 _FILTHY = rf"(?:(?:all|a|an|the|that|some|old|nothing but|pure|plain|white|fine|dry|wet|gray|grey|concrete|drywall|metal|sheetrock|loose|light|heavy|cutting|machine|hydraulic|joint|floor|good|thick|little|morning|his|their|somebody's|skin of|film of|layer of|coat of|bed of|dusting of|smear of|patch of|bit of|lot of|half an inch of) )*{FILTHS}"
 _TAPE_ON = r"(?: (?:on|of|at|in|for|around) [\w' -]{1,28}?)?"
-_UNTIL = r"(?:(?!\b(?:no|not|wiped?|dried|dry|cleaned|clean|brushed|swept|until|before|never|didn't|after|once)\b)[^.;])*?"
+_UNTIL = r"(?:(?!\b(?:no|not|has to|have to|gotta|got to|needs?|wants?|will|gonna|going to|waits|waiting|isn't|wasn't|hasn't|haven't|wiped?|dried|dry|cleaned|clean|brushed|swept|until|before|never|didn't|after|once)\b)[^.;])*?"
 
 # the piece itself, and what may stand before it, where work waits on it
 _ITSELF = (
@@ -353,7 +353,7 @@ ENGLISH_ACTS = ActWords(
     ),
     says_yes=(
         r"(?:all|both|each|each one|every one|every single one|every last one)(?: of (?:them|'em|those))?(?: (?:sir|boss|all the way(?: around)?|tight|good))*",
-        r"(?:(?:i|we|it|they|he|she|this one) )(?:sure |really |just )?(?:did|do|does|is|are|was|were|have|has)(?: (?:now|all of it|all of them|every bit|all around|too|it|that))*",
+        r"(?:(?:i|we|it|they|he|she|there|this one) )(?:sure |really |just )?(?:did|do|does|is|are|was|were|have|has)(?: (?:now|all of it|all of them|every bit|all around|too|it|that))*",
     ),
     none_of_it=r"(?:(?:so|well|and|just|plain|exactly|absolutely|that's|it's|that makes|a big|a fat|there was|there is|there's|i|we|did|got|it got|she got) )*(?:none|zero|nil|zip|zilch|nada|not any|bupkis|not a (?:one|single one|bit|lick|scrap|strip|inch|stroke)|no such thing|nothing at all|no|nope|nah|negative|(?:it |that |they )?(?:didn't|never|did not) happen(?:ed)?|not happening|(?:it |that |they )?(?:got |was |were )?(?:skipped|forgotten|left out|left off))(?: of (?:it|them|that))?(?: (?:at all|whatsoever|anywhere|done|so far|today|there|i'm afraid|sorry))*",
     ironies=r"\b(?:in (?:my|your|his) dreams|(?:yeah|yea|sure|oh) right|when (?:pigs|hell|cows|donkeys) \w+|as if|i wish|fat chance|my foot|my eye|you wish|dream on|said (?:nobody|no one)|if only|likely story|on what planet|in another life|ha ha|just kidding|not really)\b",

@@ -45,6 +45,10 @@ ENGLISH_BEGUN_BY_NUMBER = (
     Plainer((". ",), rf"{_BEGINS}(?P<x>){_N}[,:] (?=(?:the )?{_FIRST}(?:'s| is| are| was| were| went)(?![\w'])[^?]*[.] (?:it's an? |an? |the )?{_KINDS},)", (("x", "number "),)),
     # --- "Was 65 laid out from the female end?": what he asks himself of it, its kind behind
     Plainer(("? ",), rf"{_BEGINS}(?P<q>was|is|did (?:i|we) (?:tape|staple|rub|trim|wipe|patch|fix)|are|were|has|does) (?P<x>(?:number )?)(?P<n>{_N})(?P<r>(?: (?:laid out|made|built|cut|taped|stapled|rubbed|trimmed|wiped|tight|closed|hung|patched|fixed|all|really|done|down)(?![\w'])[^.?!]*)?\?) (?=[^?]*(?:{_ITS}|[.] (?:an? )?{_KINDS},))", (("q", r"number \g<n>. \g<q>"), ("x", "it"), ("n", ""))),
+    # --- "Up and hung, 124. … Twelve by ten straight": how far it got, and its number
+    Plainer((" hung, ", "hung, ", " up, "), rf"{_BEGINS}(?P<x>(?:(?:it's|that's|she's) )?(?:up and hung|hung(?: up)?(?: and tied in)?|all hung|hung and done), )(?P<n>{_N})(?=[.;:](?: |$)|, (?:an? |the )?(?:{_SIZE}|{_KINDS}))", (("x", "hung number "),)),
+    # --- "second thing, the straight it sits in, 123": the next piece, told by the one before
+    Plainer((" it sits in, ", " it sits on, ", " it goes in, ", " it goes into, ", " it's in, ", " it ties into, ", " it comes off, ", " it's on, ", " it taps, ", " it taps into, "), rf"(?:^|(?<=[.!?;,] ))(?P<y>(?:(?:second|next|then|third|last|now|also|and)(?: (?:thing|one|up|piece))?,? )+)(?P<x>the (?P<k>{KIND})(?: that| which)? it(?:'s| sits| goes| ties| comes| taps)(?: in| on| into| off| onto)?, )(?=(?:number )?{_N}[.,;])", (("x", r"\g<k> "),)),
     # --- "35 straight cut to length": no measure of it is a name
     Plainer((" cut to length",), rf"{_BEGINS}(?P<x>)(?={_N},? {_KINDS},? cut to length)", (("x", "number "),)),
     # --- "Finished 58 at ten past four, Tom held the light. Straight, …": when

@@ -34,7 +34,13 @@ def _none_of_them():
 _BRINGERS = r"(?:they|he|she|nobody|(?:the |our |my )?(?:supplier|supply house|shop|office|warehouse|driver|boss|foreman|super|lead|distributor|store|vendor|counter))"
 _BRING = r"(?:(?:never|didn't|did not|hasn't|haven't|forgot to|still hasn't|still haven't)(?: (?:ever|even|yet))* (?:send|sent|bring|brought|ship|shipped|deliver|delivered|order|ordered|drop off|dropped off|give|gave|have|had|load|loaded|pack|packed)(?: (?:me|us|out|over))*)"
 
+_RODS = r"(?:the |my |our )(?:tie )?(?:rods|channels?|stiffeners)"
+_SENT = r"(?:(?: (?:got|were|was|all|went|been))+ (?:sent|shipped|delivered|dropped off|taken)?(?: off| back| out| over| up| away)? ?(?:to|at|with) (?:the|another|some) (?:\w+ )?(?:building|job|site|floor|crew|shop|yard|truck|guys?))"
+
 ENGLISH_NONE_THERE = (
+    # --- the rods or the channel, which is not there to be put in
+    Plainer((" never ", "n't ", " not ", "'s not "), rf"(?<![\w'])(?P<x>{_RODS}(?:'s| is| are|'re| was| were| has| have)?(?: still)?(?: not|n't| never)(?: (?:even|been|yet|got|gotten|ever))* (?:cut|come|came|here|made|bent|welded|drilled|delivered|shipped|sent|arrived|show(?:ed)?(?: up)?|get here|got here|make it|made it))(?=(?P<y> yet| so far)?(?:[.,;!]|$| (?:so|and|but|because|today)))", (("x", "no tie rods"),), unless=rf"hanger|trapeze|{_SINCE}"),
+    Plainer((" sent", " shipped", " delivered", " dropped", " taken", " went to"), rf"(?<![\w'])(?P<x>{_RODS}{_SENT})(?=[.,;!]|$| (?:so|and|but|because|today))", (("x", "no tie rods"),), unless=rf"hanger|trapeze|{_SINCE}"),
     # --- who never brought them
     *(
         Plainer((" never ", "n't ", " not ", "forgot to "), rf"(?P<x>(?:{_BRINGERS} {_BRING}) {_ANY}){said}(?P<y>)(?=[.,;!]|$| (?:so|and|but|yet|today|because|cause|it|i|we)(?![\w']))", (("x", "no "), ("y", ",")), unless=_SINCE, beside=(thing.split()[-1],))

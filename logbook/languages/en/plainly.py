@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from logbook.languages.en.another_in_mind import ENGLISH_ANOTHER_IN_MIND
+from logbook.languages.en.answered_by_himself import ENGLISH_ANSWERED_BY_HIMSELF
 from logbook.languages.en.answered_plainly import ENGLISH_ANSWERED_PLAINLY
 from logbook.languages.en.around_the_piece import ENGLISH_AROUND_THE_PIECE
 from logbook.languages.en.as_it_says import ENGLISH_AS_IT_SAYS
@@ -14,6 +15,7 @@ from logbook.languages.en.beside_plainly import ENGLISH_BESIDE_PLAINLY
 from logbook.languages.en.borne_out import ENGLISH_BORNE_OUT
 from logbook.languages.en.breaths import ENGLISH_BREATHS
 from logbook.languages.en.by_his_word import ENGLISH_BY_HIS_WORD
+from logbook.languages.en.came_out_otherwise import ENGLISH_CAME_OUT_OTHERWISE
 from logbook.languages.en.coming_round import ENGLISH_COMING_ROUND
 from logbook.languages.en.complained_plainly import ENGLISH_COMPLAINED_PLAINLY
 from logbook.languages.en.corrected_plainly import ENGLISH_CORRECTED_PLAINLY
@@ -79,6 +81,8 @@ ENGLISH_PLAINLY = (
     *ENGLISH_SEEN_OTHERWISE,
     *ENGLISH_HARDLY_SO,
     *ENGLISH_ASKED_OF_HIMSELF,
+    *ENGLISH_ANSWERED_BY_HIMSELF,
+    *ENGLISH_CAME_OUT_OTHERWISE,
     *ENGLISH_FRONTED,
     *ENGLISH_JOINTS_SET_BESIDE,
     *ENGLISH_ANOTHER_IN_MIND,

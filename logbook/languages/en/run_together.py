@@ -6,6 +6,7 @@ A sign is put there, or the plain words for what stands between. Rows like those
 from __future__ import annotations
 
 from logbook.languages.en.breaths import _N, _OF_ONE, _PARTS
+from logbook.languages.en.filth import FILTHS
 from logbook.languages.en.left_plainly import KIND
 from logbook.languages.en.names import FIRST_NAMES
 from logbook.languages.en.numbers import SAID_COUNT as _NUMBER
@@ -23,6 +24,8 @@ ENGLISH_RUN_TOGETHER = (
     Plainer(("same size, ",), rf"same size, (?:{_N}|\d+|{_NUMBER})(?: inches| inch| feet| foot)(?P<x>)(?=[.,;]|$)", (("x", " long"),)),
     Plainer((" inch run ", " inch on run "), rf"(?:collar|spin[- ]?in)(?P<x> )(?=(?:{_N}|\d+) inch(?: round)?(?P<y> )(?:on )?run (?:\d|\w))", (("x", ", "), ("y", ", "))),
     Plainer((" box",), r"(?:reheat|vav|terminal|heater|electrical|junction|control|actuator) (?P<x>box)(?![\w'])", (("x", "motor"),)),
+    # --- dirt on the facing, and what the piece still waits for
+    Plainer(("facing and ", "facing, and ", "facing but ", "foil and ", "foil, and ", "surface and ", "board and ", "seam and ", "seams and ", "it and it still", "it and i still"), rf"{FILTHS} (?:all over|on|across|over|along)(?: top of)? (?:the |my |its |that )?(?:facing|foil|surface|board|face|jacket|seams?|joints?|it)(?P<x>,? (?:and|but)) (?=(?:it|this one|i|we|they)(?: still| also)*(?:'s| is| has| have| needs?| gotta| got| wants?)(?: still| also)* (?:to|not|tap|stapl|rub|be))", (("x", "."),)),
     # --- how a test was run
     Plainer((" up to ", " to ", " at "), r"(?P<x>(?:took|brought|ran|cranked|blew|raised|got|set|put|held) (?:it|her|the duct|the pressure|the section|the run)(?: up)?(?: to| at)) (?=(?:half|one|two|three|an?|\d)(?: an?)?(?: and a half)? ?(?:inch|half|quarter|\d))", (("x", "pumped it to"),), beside=("leak", "cfm", "fan", "test")),
     Plainer((" for ",), rf"hangers?(?![\w'])[^.?!;]{{0,48}}(?:feet|foot|ft)(?P<x> for) (?=(?:the |a )?(?:\d+|{_N}|\w+[- ]\w+) by )", (("x", " on"),)),

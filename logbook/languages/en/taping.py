@@ -27,7 +27,7 @@ _WAITS = (
     rf"|,? (?:i|we)(?: 'll|'ll| will|'m gonna| gonna|'m going to| can| plan to| need to| have to| still have to| still need to) (?:catch|get|do|hit|finish|pick up|grab|close|go back for|come back for)(?: (?:it|them|that|to it|to that))?(?:$| (?:with .*|{_TIME}.*)))"
 )
 
-_RID_OF = r"(?:wip|brush|swep|sweep|clean|blew|blow|blown|knock|get |got |rag|vacuum|dried|dry |dusted|wash|no |not |never|without|keep|kept)"
+_RID_OF = r"(?:wip|brush|swep|sweep|clean|blew|blow|blown|knock|get |got |rag|vacuum|dried|dry |dusted|wash|no |not (?!(?:yet )?(?:taped|stapled|rubbed|trimmed|hung|done))|never (?!taped|stapled|rubbed)|without|keep|kept)"
 _PRINT = r"(?:mark(?:ing)?s?|stamps?|print(?:ing)?|labels?|listings?|ul(?: \w+)?|181\w*|numbers?|writing|words?|letter(?:s|ing)?|rating)"
 
 ENGLISH_ACTS_TAPING = replace(

@@ -20,7 +20,26 @@ _NEVER_CAME = r"(?:never (?:came|made it|showed|got|arrived|turned up)|didn't (?
 _END = r"(?=[.,;!]|$)"
 _THERE = r"(?:the |our |this |that )?(?:duct ?board|board|facing|foil|skin|surface|gun|thermometer|gauge)"
 
+_HARM_TOLD = r"(?:(?:an? |one |that |the |some |big |little |small |two |three |half |\\d)*(?:hole|tear|rip|gash|slit|gouge|puncture|cut|split)(?![\\w'])|(?:tore|ripped|punched|poked|punctured|gouged|slit|sliced) )"
+
 ENGLISH_TOLD_THE_OTHER_WAY = (
+    # --- the end first, and then what is at it
+    Plainer((" air ",), r"(?:^|(?<=[.!?] ))(?P<x>(?:the |it's the |by the |at the )?(?P<e>male|female) end[.,;:] (?:and )?(?:that's|that is|it's) (?:where|the (?:one|end)(?: that| where)?) (?:the )?air (?:(?P<o>leaves|goes out|comes out|exits|gets out|blows out)|(?P<i>comes in|goes in|enters|gets in)))(?: (?:by|at|of|from|through))?(?=[.,;!]|$)", (("x", r"air leaves by the \g<e> end"),), unless=r"(?:comes|goes|gets) in(?![\w'])|enters"),
+    Plainer((" end as ", " end for "), r"(?P<x>(?:kept|used|took|had|picked|made|left) the (?P<e>male|female) end (?:as|for) (?:the |my |a )?(?:start|starting (?:point|end)|reference|datum|zero|base|beginning|zero end)(?: (?:point|end|line))?)(?=[.,;!]|$| (?:when|of|and|while|again|this))", (("x", r"laid it out from the \g<e> end"),)),
+    Plainer((" clinch",), r"(?:^|(?<=[.!?;] ))(?P<x>(?P<w>inward|outward|in|out)s?[.,;] (?:that's |i mean )?(?:the |my )?(?:clinch|staples?,? clinched?|legs)(?:,? (?:i mean|that is|i'm talking about|is what i mean))?)(?=[.,;!]|$)", (("x", r"legs clinched \g<w>"),)),
+    Plainer((" turn in", " turn out", " fold in", " fold out", " bend in", " curl in", " go in"), r"(?:gun|stapler|anvil)(?![\w'])[^.;!?]{0,40}?,? so (?P<x>they)(?= (?:all |just )?(?:turn|fold|bend|curl|go) (?:in|out)(?:ward|wards)?(?=[.,;!]|$))", (("x", "the legs"),)),
+    Plainer(("tabs, ",), r"(?<!cross )(?P<x>(?:the |my )?tabs, (?:i|we) (?:(?:only|just|could only|got to) )*(?:bent|bend|folded|got|hammered)(?: down| over)? (?:only |just )?(?P<n>one|two|three|four|five|six|seven|some|a few|a couple|half|most|\d)(?: (?:of|out of)(?: the| my)? (?:\w+|them))?(?: (?:bent|down|over|folded))*)(?=[.,;!]|$| and| before| because| so)", (("x", r"only \g<n> of the tabs are bent"),)),
+    Plainer(("tabs, ",), r"(?<!cross )(?P<x>(?:the |my )?tabs, (?:i|we) (?:bent|folded|hammered|got)(?: down| over)? (?:them all|all of them|every one(?: of them)?|every last one|all the way around)(?: (?:bent|down|over|tight))*)(?=[.,;!]|$| and)", (("x", "the tabs are bent"),), unless=r"all but|except"),
+    # --- what was done to the harm named right before
+    Plainer((" taped it",), rf"(?:^|(?<=[.!?;] )){_HARM_TOLD}[^.;!?]*[.;!] (?:[^.;!?]*(?:punched|poked|through|by|from|wide|long|across)[^.;!?]*[.;!] )?(?:so |and |well |then )*(?:i|we) (?:just |only |went ahead and )*(?P<x>taped it)(?: up| off)?(?=[.,;!]|$)", (("x", "taped over it"),)),
+    Plainer((" taped it",), rf"(?:^|(?<=[.!?;] ))(?:there's|there is|there was|it's got|it has|got|i found|put|made|i put) {_HARM_TOLD}[^.;!?]*[.;!] (?:so |and |well |then )*(?:i|we) (?:just |only |went ahead and )*(?P<x>taped it)(?: up| off)?(?=[.,;!]|$)", (("x", "taped over it"),)),
+    # --- what he asks himself that he mended it with
+    Plainer(("what did i use", "what did we use", "what'd i use", "what did i put", "what's on it", "what went on"), rf"{_HARM_TOLD}(?:(?!taped|stapled|seams)[^?]){{0,90}}?[.!;] (?P<x>(?:so |and |now )*what(?: did|'d) (?:i|we) (?:use|put|fix it with|do it with|mend it with|patch it with|close it with)(?: (?:on|over|for|to fix|to patch|to mend|to close)(?: (?:it|that|there))?)?\? (?:just |only |plain |some )*)(?=tape(?![\w']))", (("x", "patched it with "),)),
+    Plainer(("what did i use", "what did we use", "what'd i use", "what did i put"), rf"{_HARM_TOLD}(?:(?!taped|stapled|seams)[^?]){{0,90}}?[.!;] (?P<x>(?:so |and |now )*what(?: did|'d) (?:i|we) (?:use|put|fix it with|do it with|mend it with|patch it with|close it with)(?: (?:on|over|for|to fix|to patch|to mend|to close)(?: (?:it|that|there))?)?\? (?:just |only |plain |some )*)(?=(?:fabric|mastic|a plug|glass fabric)(?![\w']))", (("x", "fixed it with "),)),
+    # --- a set of hangers
+    Plainer(("hanger set ", "hangers set ", "strap set "), r"(?P<x>(?:hangers?|strap) set)(?= (?:number )?\d+(?![\w/-]))(?! \d+ (?:feet|foot|ft|inches|inch|apart|on))", (("x", "hanger"),)),
+    # --- one side's taped
+    Plainer((" side's ",), r"(?:one|only one|just one|the one)(?: of the)? side(?P<x>'s)(?= (?:taped|stapled|rubbed)(?![\w']))", (("x", " is"),)),
     # --- the measure first
     Plainer((" open", " gapped", "the gap"), rf"(?P<x>(?P<n>{_LEN}),? (?:that's|that is|is|that was) (?:what's|what is|how much is|how far it's|all that's|how much|how wide the gap is|the gap|what the gap is)(?: still)?(?: open| gapped)?)(?= (?:at|on|in|along|around) {_JOINT}(?![\w']))", (("x", r"gap of \g<n>"),)),
     Plainer((" read", " showed", " said", " was at"), rf"(?P<x>(?P<n>{_N}) degrees?,? (?:that's|that is|that was|is|was) what (?P<t>{_THERE}) (?:read|reads|showed|said|was(?: at)?)(?: me)?)(?=[.,;!]|$| (?:when|at|on|in|up|before|and|this)(?![\w']))", (("x", r"\g<t> was \g<n> degrees"),)),
