@@ -25,6 +25,17 @@ SPANISH_FRONTED = (
         Plainer((" corte ", " hice ", " deje ", " saque ", " cortamos ", " hicimos ", " quedaron "), rf"(?P<x>{_STRIPS}{whose} (?:(?:las|los) (?:corte|cortamos|hice|hicimos|deje|saque)|(?:me )?quedaron) (?:como |nomas )?(?:de|a) (?P<n>{_FAR}))(?! (?:de largo|una de|entre|de separacion))(?= *(?:$|[,;.]| (?:y|cada|porque|un[oa])\b))", (("x", means),), beside=("tiras ", "tabs"))
         for whose, means in ((rf" (?:del?|de la|en el|en la) (?P<q>{_ONE})", r"\g<q> lleva tiras cruzadas de \g<n> de largo"), ("", r"lleva tiras cruzadas de \g<n> de largo"))
     ),
+    # --- "con cross tabs, pero los hice de cinco pulgadas, uno cada doce": how long they are
+    Plainer((" hice ", " corte ", " deje ", " saque ", " cortamos ", " hicimos "), rf"{_STRIPS}\b[^.;]{{0,24}}?(?P<x>,? (?:(?:pero|y|nomas que|solo que),? )*l[oa]s (?:corte|cortamos|hice|hicimos|deje|saque) (?:como |nomas |solo )?(?:de|a) (?P<n>{_FAR})(?: de largo)?)(?! (?:de largo|una de|entre|de separacion|de distancia))(?= *(?:$|[,;.]| (?:y|cada|porque|para|pa|un[oa])\b))", (("x", r" de \g<n> de largo"),), beside=("tiras ", "tabs")),
+    # --- "la pestaña no me dejaba doblar": it is there, and in the way
+    Plainer((" dejaba", " dejo ", " permitia"), r"\b(?:pestaña|solapa|flap|ceja)(?P<x> no (?:(?:me|nos|las|los|se) )*(?:dejaba|dejo|permitia|dejaban|deja) (?:doblar|abrir|voltear|meter|clavar|grapar|engrapar|poner)(?:l[oa]s?)?(?: bien)?)(?= *(?:$|[,;.]| y ))", (("x", " estorbaba"),)),
+    # --- "me puse a medir desde la punta macho", "todas las medidas salieron del macho"
+    *(
+        Plainer((f" {verb}r",), rf"(?P<x>\b(?:me puse|nos pusimos|empece|empezamos|comence|comenzamos|arranque|arrancamos|tuve que|tuvimos que|me toco|termine|acabe)(?: a| por)? {verb}r(?:l[oa])?)(?= (?:todo )?(?:desde|por|de|del|a partir)\b)", (("x", did),), unless=r"\b(?:no|ni) (?:me puse|empece)")
+        for verb, did in (("medi", "medí"), ("traza", "tracé"), ("marca", "marqué"))
+    ),
+    Plainer((" por ",), r"\b(?:medi|medimos|medir(?:l[oa])?|marque|marcamos|marcar(?:l[oa])?) (?P<x>por)(?= (?:el |la )?(?:lado |punta |extremo |parte )?(?:del? )?(?:macho|hembra)\b)", (("x", "desde"),)),
+    Plainer(("medidas ",), r"(?P<x>(?:todas )?(?:las |mis )?medidas (?:(?:me|todas|las) )*(?:salieron|vienen|son|fueron|salen|saque|sacamos|tome|tomamos|agarre) )(?=(?:de|del|desde) (?:la |el )?(?:punta |lado |extremo )?(?:macho|hembra)\b)", (("x", "medí "),)),
     # --- "tiras cruzadas: largo siete, separación doce"
     Plainer((" largo ",), rf"{_STRIPS}(?P<x>[:,]? (?:de )?largo (?:de )?){_FAR}(?P<y>,? (?:y )?(?:de )?(?:separacion|distancia|espaciado) (?:de )?)(?={_FAR})", (("x", " de "), ("y", " de largo a cada ")), beside=("tiras ", "tabs")),
     Plainer((" miden ",), rf"tiras cruzadas[^.;]{{0,80}}? (?:una|uno) de (?:la )?otr[oa](?P<x>,? (?:y )?miden )(?={_FAR} de largo)", (("x", ", las tiras cruzadas de "),)),

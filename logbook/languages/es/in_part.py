@@ -36,6 +36,8 @@ _SHORT = (
     rf"|(?:y |pero )*me (?:hablaron|llamaron|interrumpieron|sacaron|mandaron|quede|cortaron|pararon)(?: (?:a|en|por) (?:la mitad|media|medio camino|medias|(?:la |el ){_STOPS}))"
     rf"|(?:y |pero )*(?:nomas |apenas |solo )*(?:llegue|llegamos|voy|iba|me quede) (?:nomas |apenas |solo |como |ahi )*(?:a|por|en|hasta) (?:la mitad|mitad|media|medio|medias|mas de la mitad|(?:la |el ){_STOPS})(?: \w+)?|a la mitad"
 )
+_REACHED_NOT = r"no (?:(?:me|se|le|nos|la|lo) )*(?:cabia|cupo|cabe|entro|entraba|entra|llego|llega|llegaba|llegue|alcance|alcanzo|alcanzaba|pude|pudo|pudimos|hubo|habia|hay|quiso)(?: (?:la|el|mi|a|como|modo|campo|lugar|espacio|manera|para|de|mano|brazo|pistola|grapadora|engrapadora|poner|ponerle|meter|meterle|meterla|meterlas|llegar|entrar|encintar|encintarla|engrapar|engraparla|cinta|cintas|grapas|bien|ya))*"
+_CUES_REACH = (" no cabia", " no me cabia", " no cupo", " no me cupo", " no cabe", " no me cabe", " no entr", " no le entr", " no me entr", " no lleg", " no me lleg", " no le lleg", " no alcan", " no le alcan", " no se pud", " no pud", " no hubo", " no habia", " no hay", " no se alcan", " no se quiso")
 _CUES_WHERE = (" donde ", "adonde", " hasta ", " partes", " pedaz", " pedacit", " tramos", " cachos", " lados ", " orillas ", " la parte ", "frente", "adelante", " cara", " se ve", " se mira", " que pude", "que pudimos", "que se pudo", "que alcan", "que se dejo", " solo lado", " un lado ")
 _CUES_BUT = ("menos ", "excepto", "salvo", "quitando", "aparte de", "fuera de", "excepcion", "sin contar", " sin ", "deje", "dejamos", "salte", "brinque", "llegue", "alcance", "no pude", "falto", "faltaron", "debiendo", "atras", "abajo", "arriba", "adentro")
 _CUES_DEGREE = ("mayor", "gran parte", "parcial", "incomplet", "sin acabar", "sin terminar", "sin completar", "ciento", "%", "casi ", " no tod", " no complet", " no del todo", " no enter", " poco", "poquito", "tantito", " algo", " si y otr")
@@ -46,6 +48,16 @@ _EXTENTS = ((_CUES_WHERE, _WHERE), (_CUES_BUT, _BUT), (_CUES_DEGREE, _DEGREE), (
 _STILL_HAS = (("cinta|teip|tape", "encintada"), ("grapas", "grapada"), ("vanes|alabes|aletas|guias", "le puse los vanes"))
 
 SPANISH_IN_PART = (
+    # "le puse cinta por los costados, arriba no cabía la mano": the side that he did not get at
+    *(
+        Plainer(
+            _CUES_REACH,
+            rf"\b(?:{did})\b[^.;]{{0,60}}?[,;.] (?:(?:y|pero|nomas que) )?(?P<s>(?:(?:por|en|de|del|a) )?(?:arriba|abajo|atras|(?:el |la )?(?:lado|cara|costado|parte|orilla) de (?:arriba|abajo|atras|la pared|la viga|el muro|la losa|la columna|el tubo)|(?:el|la) de (?:arriba|abajo|atras)))(?P<x>,? (?:ahi )?(?:ya )?{_REACHED_NOT}){_END}",
+            (("x", f" sin {thing}"),),
+            unless=rf"{_DONE_SINCE}|\b(?:pero )?(?:si|ya) (?:l[oae]s? )?(?:puse|pude|alcance|metimos|pusimos)\b|espatula|paleta|squeegee|tallar|frotar",
+        )
+        for did, thing in ((r"encint\w+|teip\w*|cinta|tape", "cinta"), (r"(?:en)?grap\w+", "grapas"))
+    ),
     *(Plainer(cues, rf"{_NOT}(?:{_DONE}|{_PUT}){_FILL}(?P<x>,? (?:{extent})){_END}", (("x", " hasta donde alcancé"),), unless=_DONE_SINCE) for cues, extent in _EXTENTS),
     *(Plainer(cues, rf"{_NOT}(?P<x>(?:parch|tap|remend|repar|cubr)(?:e|i|amos|imos)(?: (?:con|el|la|todo|cinta|mastique|hoyo|rasgon|rotura))*,? (?:{extent}|a medias|mas o menos|la mitad|un lado|(?:dos|tres) lados|(?:nomas |solo |nada mas )?(?:en |por )?las (?:esquinas|orillas|puntas))){_END}", (("x", "no quedó parchada"),), unless=_DONE_SINCE, beside=("rasg", "rot", "hoyo", "agujer", "raj", "cort", "golpe", "aplast", "pich", "ponch", "desgarr", "daña", "pelad", "despeg")) for cues, extent in (*_EXTENTS, (("a medias", "mas o menos", "la mitad", " lado", "esquinas", "orillas", "puntas"), "a medias"))),
     *(Plainer(cues, rf"(?<!no )(?P<x>(?:ya )?(?:tiene|lleva|trae|va con) {_OF}(?:{thing}))(?P<y>,? (?:{extent})){_END}", (("x", done), ("y", " hasta donde alcancé")), unless=_DONE_SINCE) for cues, extent in _EXTENTS for thing, done in _STILL_HAS),

@@ -297,7 +297,7 @@ KINDS = (
     ("offset", "offset|desvío|pieza de desvío|desfase|desplazamiento pieza|ese|quiebre|compensación"),
     ("elbow", "codo radial|codo radiado|codo curvado|codo|codos|elbow|ell|el codo|codo curvo|codo curveado|codo curveadito|codo redondo|codo redondeado|codo suave|codo largo|codo corto|codo abierto|codo de radio largo|codo de radio corto|codo cuadrado|codo de radio|codo recto|codito"),
     ("tee", "te|tee|la te|una te|ti|pieza te|tés"),
-    ("branch", "bajante|bajantes|derivación|toma|tap|take off|takeoff|derivaciones|injerto|silleta|toma lateral|entronque|ramificación|take-off"),
+    ("branch", "saddle|sadle|saddle tap|bajante|bajantes|derivación|toma|tap|take off|takeoff|derivaciones|injerto|silleta|toma lateral|entronque|ramificación|take-off"),
     ("wye", "yee|ye|pantalón|i griega|wye|pantalones|y griega|pieza y|bifurcación|pantaleta|horqueta"),
     ("end_cap", "tap.|tapadera|tapita|taponcito|tapa|tapón|end cap|tapa final|tapas|tapa ciega|cap|tapa de extremo|tapa terminal"),
     ("collar", "collarín|collar|boca redonda|collarines|spin in|collar redondo|boot|start collar|bota|salida redonda|cuello|cuello redondo"),
@@ -316,7 +316,7 @@ SIDES = (
     ("bottom", "abajo|la parte de abajo|lado de abajo|parte inferior|inferior|fondo|el fondo|por abajo|el lado de abajo|de abajo|cara de abajo|cara inferior|lado inferior|la base|bottom|la parte inferior|el lado inferior|el piso|el de abajo"),
     ("left", "left|left side|izquierdo|izquierda|lado izquierdo|la izquierda|cara izquierda|por la izquierda|costado izquierdo|del lado izquierdo|a la izquierda"),
     ("right", "right|right side|derecho|derecha|lado derecho|la derecha|cara derecha|por la derecha|costado derecho|del lado derecho|a la derecha"),
-    ("left right", "por lado|por cada lado|de cada lado|a cada lado|en cada lado|por banda|de cada banda|por cada costado|de cada costado|por costado|los dos lados|ambos lados|cada lado|los lados|a los lados|por los dos lados|por ambos lados|los costados|en los lados|de los dos lados|de ambos lados|ambos costados|en ambos lados|en los dos lados|izquierda y derecha|izquierdo y derecho|los dos costados"),
+    ("left right", "por los costados|por ambos costados|por los lados|en los costados|de los costados|a los costados|por lado|por cada lado|de cada lado|a cada lado|en cada lado|por banda|de cada banda|por cada costado|de cada costado|por costado|los dos lados|ambos lados|cada lado|los lados|a los lados|por los dos lados|por ambos lados|los costados|en los lados|de los dos lados|de ambos lados|ambos costados|en ambos lados|en los dos lados|izquierda y derecha|izquierdo y derecho|los dos costados"),
     ("top bottom", "arriba y abajo|abajo y arriba|por arriba y por abajo|por arriba y abajo|arriba y por abajo"),
 )
 

@@ -26,6 +26,7 @@ def _cross_tabs():
 
 SPANISH_OTHER_NAMES = (
     *(Short(one.replace("_", " "), "aletas", same=True) for one in _VANES.split()),
+    Short("canto", "esquina", before=r"\b(?:un|el|del|al|ese|otro) $", same=True),  # of a board; "pegó de canto" is how
     Short("aspas", "aletas", after=r"(?! de)", same=True),  # "las aspas del ventilador" are of a fan
     *(Short(one, "fibra", same=True) for one in ("insulación", "insulacion", "aislación", "aislacion")),
     *(Short(one, "tiras cruzadas", same=True) for one in _cross_tabs() if one != "tiras cruzadas"),

@@ -6,7 +6,7 @@ Rows like those of `plainer.py`. Not reviewed by a native speaker.
 
 from __future__ import annotations
 
-from logbook.languages.es.plainer import COUNT, MARK
+from logbook.languages.es.plainer import COUNT, FRAC, KIND, MARK
 from logbook.languages.plainer import Plainer
 
 _COVERS = r"(?:le|les|se|lo|los|me|nos|no|ya|que|solo|nomas|apenas|casi|mas|cinta|tape|teip|foil|mastique|sellador|viga|tubo|pared|bandeja|losa)"
@@ -18,6 +18,10 @@ _THING = r"(?:peso|moneda|peseta|centavo|dolar|quarter|peni|chavo|vellon|dedos?|
 _TOOL = r"(?:la |el |una? |mi )?(?:paleta|paletita|espatula|squeegee|rodillo|cuña|tarjeta|tallador|plastiquito|plastico|regla|llana)"
 _JOINED = r"(?:en|por|entre) (?:la|las|el|una) (?:junta|union|costura|esquina|traslape|empate|conexion)"
 _CUT_OUT = r"\b(?:corte|cortamos|abri|abrimos|hice|hicimos|marque|trace) (?:el|un) (?:hueco|huequito|boquete)|\b(?:hueco|boquete) (?:para|del?) (?:el|la|un|una)? ?(?:ramal|toma|salida|cable|tubo|collar\w*|registro|puerta|damper|rejilla|difusor)"
+
+_KIN = ("hermano", "hermana", "primo", "compadre", "hijo", "ayudante", "compa", "carnal", "pana", "amigo", "jefe", "socio", "cuate", "viejo", "inge")
+_AS_BIG = rf"(?:(?:como )?de (?:{COUNT}|{FRAC}|media)(?: pulgadas?)?(?: y (?:medi[ao]|cuarto|un cuarto))?(?: pulgadas?)?(?: de (?:ancho|largo))?|chic[oa]|chiquit[oa]|grande|larg[oa])"
+_FACE = r"(?:foil|aluminio|papel|forro|facing|cara|barrera|costado|orilla|esquina|lado|recubrimiento)"
 
 SPANISH_OTHER_SENSES = (
     # --- "el tape le tapa solo la mitad": it covers
@@ -54,4 +58,39 @@ SPANISH_OTHER_SENSES = (
     Plainer((" puse n", " pusimos n", " eche n", " echamos n", " meti n", " pase n", " pasamos n"), r"\bno (?:se )?les? (?P<x>(?:puse|pusimos|eche|echamos|meti|pase|pasamos) (?:nada|na'?)) (?=(?:al?|a la) (?:cinta|tape|teip)\b)", (("x", "hice nada"),)),
     # --- holes that stay open are not mended
     Plainer((" abiert", " destapad", " al aire", " descubiert"), r"\b(?:piquetes?|hoyos?|hoyitos?|agujeros?|agujeritos?|raj(?:ada|on|a)s?|rasgon(?:es)?|rasgaduras?|roturas?|perforacion(?:es)?|boquetes?|ponchaduras?|golpes?)\b(?: (?!no\b|ni\b|junta|union|grap)\w+){0,6}? (?P<x>(?P<v>quedo|quedaron|sigue|siguen|esta|estan|anda|dejamos|deje|se quedo|se quedaron) (?:(?:asi|todavia|aun|tod[oa]s|ahi) )*(?:abiert[oa]s?|destapad[oa]s?|al aire|descubiert[oa]s?))(?= *(?:$|[,;.]| en | porque | y | pues ))", (("x", r"\g<v> sin reparar"),)),
+    # --- "mi hermano, el codo nueve …": he speaks to him, and it is no work of his
+    Plainer(
+        tuple(f"mi {one}," for one in _KIN),
+        rf"(?:^|(?<=oye )|(?<=oiga )|(?<=mira )|(?<=mire )|(?<=bueno )|(?<=pues )|(?<=[.;,] ))(?P<x>(?:oye |oiga |mira |mire |bueno |pues )?mi (?:{'|'.join(_KIN)}), )(?=(?:(?:te|le|les) (?:cuento|digo|reporto|informo|aviso|platico)\b|mir[ae]\b|oye\b|oiga\b|fijate|fijese|ahi (?:te|le) va|ya (?:quedo|esta|termine|acabe)|(?:(?:ya|aqui|ahi) )*(?:(?:el|la|al|a la|los|las|en el|en la|para el|para la) )?(?:{KIND}|{MARK})\b))",
+        (("x", ""),),
+        unless=r"\b(?:l[oa]s?|le) (?:hizo|armo|(?:en)?grapo|encinto|tallo|puso|termino|corto|colgo|dejo|saco)\b",
+    ),
+    # --- "ele de noventa": an elbow
+    Plainer(("ele ",  "ele, "), rf"\b(?P<x>(?:una |la )?ele)(?= (?:de|a) (?:noventa|cuarenta y cinco|treinta|90|45|30)\b|,? (?:de )?{COUNT} (?:por|x) {COUNT}\b|,? (?:noventa|cuarenta y cinco|90|45) grados)", (("x", "codo"),)),
+    # --- "una cortada de una pulgada de ancho en el aluminio": the foil is cut there, and no piece to its length
+    Plainer((" cortad", " corte", "cortada ", "cortadita "), rf"\b(?:hay|tiene|trae|traia|tenia|quedo|hizo|hice|hicimos|hicieron|dio|di|ve|vi|encontre|halle|con|pego|lleva) (?P<x>(?:(?:una|un|otra|otro) )?(?:cortad(?:a|ita|on)|corte(?:cito)?)(?: de (?:navaja|cuchillo|cutter))?)(?= (?:{_AS_BIG} ){{0,2}}(?:en|sobre|por|al?) (?:el|la|un|una|l) ?{_FACE}\b)", (("x", "una rajada"),)),
+    Plainer((" cortad",), rf"\b(?:hay|tiene|trae|traia|tenia|quedo|hizo) (?P<x>(?:una|otra) cortad(?:a|ita))(?= {_AS_BIG} *(?:$|[,;.]))", (("x", "una rajada"),), beside=("foil", "aluminio", "papel", "forro", "facing", "de ancho", "parch", "repar", "remend")),
+    # --- "lo metí en el hoyo": the opening that a collar goes into
+    Plainer(
+        ("hoyo", "agujero"),
+        rf"\b(?:(?:met|entr|encaj|puse|pusimos|coloqu|coloc|asent|embon|ajust|present|pas|instal)\w* (?:(?:just[oa]|justit[oa]|bien|parej[oa]|a presion|derecho) )*(?:en|por|al?|dentro de|adentro de) ?(?:el|su|l|mi)|(?:abri|abrimos|hice|hicimos|corte|cortamos|trace|trazamos|marque|saque) (?:el|su|mi|un)|(?:el|su)) (?P<x>hoyo|agujero)(?= (?:l[oa] (?:hice|hicimos|corte|abri|trace|marque|saque|deje)|es de|mide|me quedo de|para (?:el|la|su)|del collar|de {COUNT}\b|en el (?:ducto|tronco|trunk|panel|lado)|del (?:ducto|tronco))|[,;.]| y |$)",
+        (("x", "sitio"),),
+        beside=("collar", "spin", "starting", "bota ", "boot", "cuello", "toma ", "salida redonda", "takeoff"),
+        unless=r"\b(?:hoyo|agujero)\b[^.;]{0,40}(?:sin (?:repar|parch|tapar)|parch|repar|de mas|por error|de navaja|desarmador|foil|forro)|\b(?:parch|repar|tap)\w+ (?:el|un) (?:hoyo|agujero)",
+    ),
+    # --- "al aire libre y sin nada que lo tape": nothing over it, and no harm unmended
+    Plainer((" tape", " cubra", " proteja"), r"(?P<x>,? ?(?:y )?(?:sin|no (?:hay|tiene|lleva)) (?:nada|techo|ningun techo|una? \w+) (?:que )?(?:l[oa]s? )?(?:tape|cubra|proteja)(?: (?:del? |la |el )*(?:sol|lluvia|agua|aire))*)(?= *(?:$|[,;.]| y ))", (("x", ""),), unless=r"\bque (?:le )?tape (?:la|el|las|los) (?:junta|costura|hoyo|union|esquina|orilla)"),
+    Plainer((" tape la", " tape las", " tapen la"), r"\b(?P<x>no (?:hay|tiene|lleva|habia|le puse|le pusimos) nada que (?:l[oae]s? )?tapen? (?:la|las|todas las) (?:juntas?|costuras?|uniones|union)(?: todavia| aun)?)(?= *(?:$|[,;.]| y ))", (("x", "no lleva cinta"),)),
+    # --- "las aletas las tengo montadas": the vanes are in, and no piece hangs
+    Plainer((" montad",), r"\b(?:aletas|vanes|alabes|guias)(?: (?:ya|las|los|todas|tengo|estan|quedaron|van|me|bien|si))* (?P<x>montad[oa]s)\b", (("x", "puestas"),)),
+    # --- "le pusimos teip sobre lo aplastado": over the harm
+    *(
+        Plainer((" lo aplast", " lo golpe", " lo hund", " lo sumid", " lo aboll", " lo machuc", " lo rot", " lo rasg", " lo raj", " lo cort", " lo romp"), rf"\b(?P<x>(?:sobre|encima de|arriba de|por encima de|en|a) lo (?:{harmed}))(?= *(?:$|[,;.]| y | pero | asi ))", (("x", means),))
+        for harmed, means in (("aplastado|golpeado|hundido|sumido|abollado|machucado", "encima del golpe"), ("roto|rasgado|rajado|cortado", "encima de la rajada"))
+    ),
+    # --- "me equivoqué con la cinta": what he did wrong, and not what he did
+    Plainer(("me equivoque con", "nos equivocamos con", "regue con", "regamos con", "falle con", "error con", "la pata con"), r"\b(?:me equivoque|nos equivocamos|la regue|la regamos|falle|(?:hubo|cometi|hice) un error|meti la pata) (?P<x>con)(?= (?:la |las |el |los )?(?:cinta|teip|tape|grapas?|staples|aletas|vanes|mastique|medida|tallada)\b)", (("x", "en"),)),
+    Plainer(("me equivoque con", "me equivoque en", "nos equivocamos con", "nos equivocamos en"), rf"\b(?P<x>(?:me equivoque|nos equivocamos) (?:con|en)) (?=(?:la|el) {KIND} (?:numero )?{MARK},? (?:(?:que )?(?:no )?(?:es|era|son|lleva|va|tiene|mide)\b|la medida))", (("x", "perdón,"),)),
+    # --- "me equivoqué, no es de veinte por doce, es de veinte por diez": set right
+    Plainer(("me equivoque,", "nos equivocamos,", "me equivoque:", "la regue,", "me equivoque no ", "me equivoque es "), r"(?:^|(?<=[,;.] )|(?<=es que )|(?<=y ))(?P<x>(?:me equivoque|nos equivocamos|la regue)[,:;]? )(?=(?:(?:la|las|el|los) \w+ )?(?:no (?:es|era|son|eran|van?|llevan?|tienen?|mide|miden)\b|es (?:de )?\d|es de |son |mide |eran? ))", (("x", "perdón, "),)),
 )

@@ -61,6 +61,7 @@ SPANISH_PLAINER = (
     # --- why the other was not done: "al 6 no porque se acabó"
     Plainer((" no porque", " no por que", " no pues", " no ya que", " si porque", " si pues"), rf"(?:^|(?<=[,;.] )|(?<= y )|(?<=pero ))(?P<x>al|a la|a el|el|la) {MARK} (?:todavia |aun )*(?:no|si)(?P<y>)(?= (?:porque|por que|pues|ya que)\b)", (("x", "el"), ("y", ","))),
     # --- stuff in the meantime
+    Plainer(("mientras", "por ahora", "por lo pronto", "de momento"), rf"(?P<x>asi (?:(?:l[oa]s?|me|se|nos) )*(?:deje|dejamos|quedo|quedaron|queda|va) (?:nomas )?(?:(?:por|de|por lo) mientras|mientras tanto|por ahora|por lo pronto|de momento)){STOP}", (("x", "le falta terminarlo"),)),
     Plainer(("mientras",), rf"(?P<x>(?:nomas |asi |pues )?(?:por|de|por lo) mientras(?: (?:que )?(?:llega|traen|viene)\w* [^.,;]*)?){STOP}", (("x", ""),)),
     # --- tape and no staple: "no lleva ni una grapa, puro teip"
     Plainer((" pur",), rf"\b(?:sin|ni|no) [^.;]{{0,24}}{STAPLES}(?P<x>(?:,|;| y| nomas| sino| pero)* (?:va |va a |a |con |lleva |nomas |solo )*pur[oa] {TAPE}){STOP}", (("x", ", lleva cinta"),)),

@@ -21,6 +21,12 @@ _FETCHED = r"(?:(?:fui|fuimos|baje|bajamos|corri|me fui) (?:por|a traer|a buscar
 _FINISHED = r"(?:(?:y|,|ya|le|ahi|luego|despues) ?)+(?:(?:la|lo|las|los|le) )?(?:termine|terminamos|acabe|acabamos|complete|completamos|segui|seguimos|remate)(?: (?:tod[oa]|bien|completa|completo))?"
 
 SPANISH_RAN_SHORT = (
+    # --- "se me acabó el rollo de teip": the tape
+    Plainer((" rollo", " caja"), rf"\b(?:acabo|termino|agoto|acabe|falto|alcanzo)(?: ya)? (?P<x>(?:(?:el|mi|todo el|este) (?:rollo|rollito)|la caja) de (?:l[oa]s? )?)(?=(?:{_TAPE}|{_STAPLES})(?:,| y| pues| asi que| ya)* *(?:$|\.|(?:(?:y|pues|asi que) )?(?:ahi|asi|hasta ahi|mañana|al rato|luego|el lunes|ya no|no)\b))", (("x", "la "),)),
+    # --- "llegaron grapas de tres octavos pero no las usé": none of his
+    Plainer((" no las use", " no las puse", " no las quise", " no las usamos", " no las ocupe"), rf"(?P<x>(?:(?:me|nos) )?(?:llegaron|dieron|trajeron|mandaron|habia|traia|compraron) (?:(?:un|una|unas|las|puras|caja|paquete|de) )*{_STAPLES}[^.;,]{{0,40}},? (?:pero |y |aunque |esas )+(?:yo )?no las (?:use|puse|quise|usamos|ocupe)(?: usar| poner)?,?)(?=[ .;]|$)", (("x", ""),)),
+    # --- "nos dieron una caja de grapas de tres octavos, y con esas armé la tapa"
+    Plainer((" caja de ",), rf"(?P<x>(?:un|una|la|otra|esa|otro) (?:caja|cajita|paquete|bolsa) de )(?=(?:las )?{_STAPLES}\b[^.;]{{0,50}}\b(?:con (?:es[ao]s?|ell[oa]s|puras? de es[ao]s)|es[ao]s?) )", (("x", ""),), unless=r"\bno (?:l[oa]s )?(?:use|usamos|puse|pusimos|quise)"),
     # --- "cada tres porque ya casi no traigo staples": why they are so far apart, and they are there
     Plainer(
         (" no ",),

@@ -25,8 +25,10 @@ from logbook.languages.es.told_of_several import SPANISH_TOLD_OF_SEVERAL
 from logbook.languages.es.told_plainly import SPANISH_TOLD_PLAINLY
 from logbook.languages.es.told_shortly import SPANISH_TOLD_SHORTLY
 from logbook.languages.es.told_shortly_after import SPANISH_TOLD_SHORTLY_AFTER
+from logbook.languages.es.what_for import SPANISH_WHAT_FOR
 
 SPANISH_SAID_PLAINER = (
+    *SPANISH_WHAT_FOR,
     *SPANISH_OTHER_SENSES,
     *SPANISH_NONE_THERE,
     *SPANISH_STILL_OWED,

@@ -130,6 +130,7 @@ SPANISH_TOLD_ASKEW = (
     # --- what the gauge showed of the line
     Plainer((" manometro",), rf"(?P<x>(?:el )?manometro (?:(?:me|nos|ya) )*(?:se fue|subio|llego|marco|marcaba|leyo|dio|daba|andaba|brinco) (?:(?:hasta|a|en) )?)(?={_FAR}(?: de (?:agua|columna))?{STOP})", (("x", "la presion es de "),), beside=("prend", "arranc", "abanico", "linea", "sistema", "ventilador", "ducto"), unless=r"\b(?:fuga|prueba|leak)"),
     # --- how long the legs are, behind the staples
+    Plainer((" de pierna", " de pata", " de largo"), rf"\bgrapas\b[^.]{{0,60}}?(?P<x>(?:,| y)+ (?:tienen|traen|miden|son(?: de)?) (?P<n>{FRAC})(?: de pulgada| pulgada)? de (?:pierna|pata|patita))(?= *(?:$|[,;.]| y ))", (("x", r", la pata es de \g<n>"),), unless=r"\bno (?:tienen|traen|miden|son)"),
     Plainer((" son de ", " eran de ", " salieron de "), rf"\bgrapas\b[^.]{{0,80}}?(?P<x>(?:,| y| pero)+ (?:el largo (?:si |es lo que )?(?:esta|anda|salio|va) mal,? )?(?:(?:resulta|que|todas) )*(?:son|eran|salieron)) (?=de {FRAC}(?: de pulgada)?{STOP})", (("x", ", la pata es"),), unless=r"\bno (?:son|eran|salieron) de"),
     # --- "salieron tres: 240, 241 y 242": pieces by their numbers
     Plainer((": ",), rf"\b(?:salieron|hice|hicimos|saque|sacamos|arme|armamos|quedaron|acabe|acabamos) (?:dos|tres|cuatro|cinco|seis)(?P<x>: )(?=(?:la |el )?\d{{1,4}}(?:, (?:la |el )?\d{{1,4}})* y (?:la |el )?\d{{1,4}}{STOP})", (("x", " piezas, las piezas "),)),

@@ -110,6 +110,12 @@ SPANISH_TOLD_IN_PASSING = (
     ),
     # --- the tape went on a wet or a soiled skin
     Plainer(("mojad", "humed", "suci", "empolvad"), rf"\b(?:{_TAPE}|encint\w+|teip\w+|puse|pegue|pegamos)\b[^.;]{{0,40}}? con (?P<x>(?:la|el) (?:lamina|hoja|aluminio|papel|forro|superficie|facing|ducto|metal)(?: (?:todo|toda|tod[oa]|medi[oa]|muy|bien))*) (?=mojad|humed|suci|empolvad)", (("x", "el foil"),)),
+    # --- "el montacargas le aplastó un canto": harmed, whoever did it
+    *(
+        Plainer((f" {did} ",), rf"(?<!no )(?<!ni )(?<!nunca )(?P<x>(?:(?:el|la|un|una|otro) (?!no\b)\w+ )?(?:(?:me|nos) )?(?:le|me|nos) {did})(?= (?:un|una|el|la|toda la|todo el) (?:{where})\b)", (("x", means),), unless=rf"\b(?:no|casi) (?:(?:me|nos) )?(?:le|me|nos) {did}|\b(?:lenguetas|tabs|pestañas|patas)\b")
+        for dids, where, means in (("aplasto abollo machuco apachurro sumio golpeo", "esquina|orilla|punta|canto|cara|costado|lado|panel|board|tablero|pedazo", "se aplastó"), ("rasgo rajo rompio desgarro", "foil|papel|forro|aluminio|facing|cara", "se rasgó"))
+        for did in dids.split()
+    ),
     # --- harm that was there when he came; tape drawn over it
     Plainer(("cuando ",), rf"(?:^|(?<=[.;,] ))(?P<x>cuando {_TAKEN},? )(?=(?:el|la) {KIND} (?:numero )?{MARK} {_WAS}\b)", (("x", ""),), beside=("rasg", "hoyo", "roto", "rota", "rotur", "golp", "aplast", "sumid", "raj", "agujer", "mojad", "cortad", "cortada", "piquete")),
     Plainer((" pase ", " pegue ", " pasamos ", " pegamos "), rf"(?P<x>\b(?<!no )le (?:pase|pegue|pasamos|pegamos) (?P<t>{_TAPE})(?: (?:por )?(?:encima|arriba))?)(?= *(?:$|[,;.]| y | por mientras| por lo pronto| nomas))", (("x", r"le puse \g<t>"),), beside=("aplast", "sumid", "rasg", "hoyo", "agujer", "golp", "raj", "rotur", "piquete")),

@@ -70,6 +70,13 @@ SPANISH_TOLD_SHORTLY_AFTER = (
         rf"{_STRIPS}[^.;]*?[,.;]? (?:(?:y|ya) )*(?:{_THEN} )?(?:(?:le|ya) )*(?:puse|eche|(?P<v>pase|corri|pegue)|meti|va|fue) (?:(?:la|el|su) )?{_TAPE}(?P<x> {_USUAL})(?! (?:de|gris|negra|plateada)\b)",
         (("v", "puse"), ("x", "")),
     ),
+    # --- "no traía flap, así que la cinta va encima": taped
+    Plainer(
+        (" va encima", " va por encima", " va arriba"),
+        rf"(?:^|(?<=[,;.] )|(?<= y )|(?<= que )|(?<= entonces ))(?P<x>(?:(?:su|el|la|con) )*{_TAPE} va (?:por )?(?:encima|arriba)(?: de (?:la|las|el) (?:junta|juntas|costura|costuras|union|flap|solapa|pestaña))?)(?= *(?:$|[,;.]| y ))",
+        (("x", "lleva cinta"),),
+        unless=r"\b(?:hoyo|agujer|raja|rasg|raspon|rotur|piquete|golpe|parche|falt|mañana|despues|luego|al rato)",
+    ),
     # --- "grapas cada dos, tape encima y bien frotado": taped, and rubbed
     Plainer(
         ("encima y ", "encima, ", "arriba y "),

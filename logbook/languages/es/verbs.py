@@ -81,7 +81,7 @@ _PEOPLE = ("super", "superintendente", "compa", "chalán", "chalan", "ayudante",
 _WHOSE = ("el {}", "un {}", "mi {}", "el otro {}", "al {}", "a mi {}", "a un {}", "los {}s", "unos {}s", "a los {}s")
 
 
-_DRAWN_OFF = ("extracción", "exhaust", "extractor", "escape", "ducto de extracción", "extracción de aire", "campana", "línea de extracción", "la extracción", "el exhaust", "el extractor", "salida de humos")
+_DRAWN_OFF = ("de extracción", "de la extracción", "de escape", "de exhaust", "extracción", "exhaust", "extractor", "escape", "ducto de extracción", "extracción de aire", "campana", "línea de extracción", "la extracción", "el exhaust", "el extractor", "salida de humos")
 _HOODS = ("de la cocina", "de cocina", "de la campana", "de campana", "de la campana de la cocina", "de la campana de cocina", "del laboratorio", "de humos", "de la freidora", "de la parrilla", "de la estufa", "de la plancha", "de la parrilla y la cocina", "de cocina industrial")
 
 

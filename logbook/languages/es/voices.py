@@ -82,8 +82,14 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("PREHEATED", "precalentar la superficie primero"),
 )
 
+_SLEEVES = (
+    *(f"{sleeve} {of} {damper} {fire}" for sleeve in ("manga", "sleeve", "manguito", "camisa", "funda") for of, damper in (("del", "damper"), ("de", "damper"), ("de la", "compuerta"), ("de", "compuerta")) for fire in ("cortafuego", "cortafuegos", "contra fuego", "contra incendio", "contra incendios", "de fuego", "de humo")),
+    *(f"{sleeve} {of}fire damper" for sleeve in ("manga", "sleeve", "manguito", "camisa", "funda") for of in ("del ", "de ", "")),
+)
+
 # "caja" is a plenum only beside its number: see `compose`
 KINDS: tuple[tuple[str, str], ...] = (
+    ("damper_sleeve", "|".join(_SLEEVES)),
     ("straight", "rcta|rct|rcto|recta tipo|tmo"),
     ("transition", "rduccion|rdccion|reducc|trnsicion|trans|transi|reduc"),
     ("elbow", "cdo|codo a escuadra"),

@@ -53,12 +53,18 @@ NOUNS: tuple[tuple[str, str], ...] = (
 DEEDS: tuple[tuple[str, str], ...] = (
     ("stapled", r"engrapad[oa]|engrapadita|grapeado|grapeada|estapleado"),
     ("taped", r"encintad[oa]|encintadita|teipeado|teipeada|tapeado|tapeada"),
-    ("rubbed_down", r"tallad[oa]s?|talladita|tallon|frotad[oa]|frotadita|restregad[oa]|sobada|alisad[oa]|bruñid[oa]|rubbing|rub|rub[ -]?down|planchada|planchado|squeegee|espatula|rodillo|cuña|la tarjeta|la plancha|pasada con la espatula"),
+    ("rubbed_down", r"tallad[oa]s?|talladita|tallon|frotad[oa]|frotadita|restregad[oa]|sobada|alisad[oa]|bruñid[oa]|rubbing|rub[ -]?down|rub|planchada|planchado|squeegee|espatula|rodillo|cuña|la tarjeta|la plancha|pasada con la espatula"),
     ("surface_clean", r"trapo|trapito|trapazo|trapeada|franela|estopa|limpiada|limpiadita|limpieza|limpiado|sacudida"),
     ("preheated", r"precalentad[oa]|precalentamiento|precalenton|calentada|calentadita|calenton|pistola de calor|heat ?gun|preheat|calor"),
     ("trimmed", r"recortada|recorte|rebajada|trim|trimeada"),
     ("tabs_bent", r"doblez de las (?:lenguetas|pestañas)|doblada de (?:las )?(?:lenguetas|tabs|pestañas)"),
 )
+
+_HOLD = r"(?:tengo|tenemos|traigo|traemos|cargo|cargamos|tenia|traia)"
+_AT_HAND = r"(?: (?:aqui|ahi|alla|conmigo|todavia|aun|todas|nomas|guardad[oa]s?|ya|mero))*"
+_STORED_SO = r"(?:en|dentro de|adentro de|arriba de|abajo en) (?:el |la |mi |su |una |un )?(?:trocka|troca|camion|camioneta|caja(?: de herramienta)?|bolsa|bolsillo|mano|pickup|gangbox|gang box|bodega|taller|casa|shop|van|carro|banco|mesa|piso|suelo|bote|lift)"
+_STORED = rf" {_STORED_SO}"
+_TO_SET = r"(?:montar|montarl[oa]s|meter|meterl[oa]s|poner|ponerl[oa]s|colocar|colocarl[oa]s|instalar|instalarl[oa]s|clavar|fijar|usar|usarl[oa]s|abrir)"
 
 _DENIED = (
     r"{acts} brillan? por su ausencia",
@@ -73,7 +79,7 @@ _DENIED = (
     rf"\b(?:lo|la) (?:(?:unic[oa]|sol[oa]) (?:cosa )?)?que (?:{SOFT})?(?:no|nunca|tampoco) {CL}(?:{PUT}|{HAS}|{LEFT}|(?:{COULD}) (?:a )?{DO}|quise {DO})(?: (?:todavia|aun|yo|ahi|ya|bien))* (?:es|son|fue|fueron|era|eran|seria|serian)(?: {DO})? {{any}}",
     # "tabs no le puse", "las paletas no se las metí", "guías no trae ninguna", "precalentado no hubo"
     rf"{{acts}} {SOFT}(?:no|nunca|jamas|tampoco|ni) {CL}{PUT}(?! (?:yo|mal|chuec|de mas|al reves|donde|como))\b{{other}}{NONE}",
-    rf"{{acts}}, {SOFT}(?:no|nunca|jamas|tampoco|ni) {CL}{PUT}{NONE}{ALONE}",
+    rf"{{acts}}[,:] {SOFT}(?:no|nunca|jamas|tampoco|ni) {CL}{PUT}{NONE}{ALONE}",
     # "se llevó las vanes y no se las puse"
     rf"{{acts}},? (?:y|pero|asi que|entonces) {SOFT}(?:por eso |pues |yo )*(?:no|nunca|tampoco) (?:se )?(?:le |les |l[oa]s? )+(?:puse|pusimos|meti|metimos|coloque|colocamos|instale|(?:pude|alcance a) (?:poner|meter)\w*){NONE}{ALONE}",
     rf"{{acts}},? {SOFT}(?:no|nunca|jamas|tampoco|ni) {CL}{HAS}\b{NONE}{ALONE}",
@@ -109,6 +115,12 @@ _DENIED = (
     rf"(?:deje|dejamos|quedo|quedaron|dejo) sin {TO_DO} {{acts}}",
     rf"(?:sin|ni) {TO_DO}(?: (?:el|la|los|las|su|sus))? {{acts}}",
     rf"{{acts}},? {CL}(?:quede|quedamos|quedo|quedaron|deje|dejamos|olvide|dejo) (?:ahi |alla )?(?:en|arriba de|dentro de|adentro de) (?:el |la |mi |una |un )?(?:trocka|troca|camion|camioneta|caja|bolsa|pickup|gangbox|bodega|taller|casa|shop|van|carro|banco|piso de abajo|otro piso|bote|tienda|almacen)",
+    # "las guías las tengo aquí en la caja todavía sin montar", "tengo las aletas pero no las he montado": in his hands, and not in the piece
+    rf"{{acts}},? (?:ya |todavia |aun )?{CL}{_HOLD}{_AT_HAND}{_STORED}",
+    rf"{{acts}},? {CL}(?:{_HOLD}|estan|siguen|andan)?{_AT_HAND}(?: {_STORED_SO})? (?:sin|por) {_TO_SET}",
+    rf"{{acts}},? (?:ya |todavia |aun )?{CL}{_HOLD}{_AT_HAND} (?:ya )?list[oa]s? (?:para|pa) {UNTIL}",
+    rf"\b{_HOLD}{_AT_HAND} {{acts}},?{_AT_HAND}(?: {_STORED_SO})? (?:(?:pero|y|nomas que|todavia|aun) )*(?:sin {_TO_SET}|no {CL}(?:he|hemos) (?:{PP}|fijado|clavado))",
+    rf"\b{_HOLD}{_AT_HAND} {{acts}},? (?:(?:pero|y|nomas que|todavia|aun),? )*(?:todavia|aun) no {CL}(?:meto|pongo|monto|instalo|coloco|clavo)\b",
     r"(?<!\bno )\bse (?:me |nos )?(?:quedaron|quedo) {acts} (?:ahi |alla )?(?:en|arriba de|adentro de) (?:el |la |mi |una |un )?(?:trocka|troca|camion|camioneta|caja|bolsa|pickup|gangbox|bodega|taller|casa|shop|van|carro|banco|otro piso|tienda|almacen)",
     r"(?:sin rastro de|pelon de|pelona de|pelones de|encuerad[oa] de|huerfan[oa] de|ayun[oa] de|limpi[oa] de|se fue sin|se quedo sin|quedo sin|va sin|anda sin|esta sin|salio sin|lo deje sin|la deje sin|le hace falta toda(?: la)?) {acts}(?! (?:tallar|frotar|doblar|apretar|pegar|recortar|planchar|alisar|sobar|asentar|de mas|en|por))",
 )
@@ -206,7 +218,7 @@ _ASKED_NOT = (rf"{_ASKED} {{acts}},? (?:y|pero|mas) (?:yo |la verdad |ahi )*(?:n
 _ASKED_DONE = (rf"{_ASKED} {{acts}}{_EVERY},? (?:y|pero|asi que) (?:yo |ya |si |tambien )*{CL}{PUT}(?:{ALONE}|(?= (?:a |de a )?cada\b))",)
 _SOMEBODY = r"(?:{name}|don \w+|mi (?!\w*(?:pieza|codo|tramo|recto|cinta|parte))\w+|otr[oa]s? (?:turno|cuadrilla|equipo|crew|gente|compa\w*|muchach\w+|pareja|gallo|vato|cuate|chav\w+|lado)|otros\b|ell[oa]s|la otra$|el otro$|los de \w+|los otros|turno\b|la noche|la cuadrilla|el (?:electrico|electricista|plomero|compa|ayudante|chalan|pintor)|compa\w*|compadre|al lado|junto)"
 _NAMED = r"(?:(?:el|la|los|las|ese|esa|un|una) )?(?:rect[oa]|tramo|codo|te|tee|tapa|transicion|reduccion|plenum|pleno|offset|collarin|ramal|pieza|ducto)s?(?: (?:numero )?[\w-]*\d[\w-]*)?"
-_UNTOUCHED = r"(?:toque|tocamos|empece|empezamos|comence|comenzamos|agarre|hice nada|hicimos nada|he tocado|hemos tocado|he empezado|hemos empezado)(?: nada| hoy| ayer| todavia| aun| para nada)*(?= *$)"
+_UNTOUCHED = r"(?:toque|tocamos|empece|empezamos|comence|comenzamos|agarre|hice nada|hicimos nada|he tocado|hemos tocado|he empezado|hemos empezado|he visto|hemos visto|he ido a ver)(?: nada| hoy| ayer| todavia| aun| para nada)*(?= *$)"
 _OTHERS = (
     # "la 142 no la toqué hoy", "hoy ni toqué el codo 3": nothing was done to it
     rf"(?:hoy |ayer )?(?:(?:el|la|al|a la) )?(?:{KIND} )?(?:numero )?{MARK},? (?:hoy |ayer |todavia |aun |ya |esa |ese )*(?:no|ni|nunca) (?:siquiera )?(?:la |lo |le )?{_UNTOUCHED}",
@@ -216,6 +228,9 @@ _OTHERS = (
     rf"(?:(?:es[ae]|est[ae]|aquel|aquella) )?(?:ya )?(?:lo|la) (?:dejo|hizo|armo|empezo|monto|corto|colgo|trabajo|dejaron|hicieron|empezaron|armaron)(?: \w+){{0,2}} (?:el |la |los )?{_SOMEBODY}.*",
     rf"(?:(?:la|el|otra|otro) )?\w+ (?:siguiente|que sigue|proxim[oa]|de enfrente|de arriba|de abajo) (?:ya )?(?:le |se )?(?:la |lo )?(?:monta|arma|hace|pone|termina|cuelga|corta|arman|hacen|ponen|lleva|ve|toca|va a \w+|van a \w+|es|trae)\b.*\b{_SOMEBODY}.*",
     rf"(?:el|la|los|las) que (?:(?!le\b|yo\b)\w+ ).*\b(?:es|son) (?:el|la|los|las) (?:del?|de la|de los|que) (?:el |la )?{_SOMEBODY}.*",
+    # "yo no la he visto, eso le toca a Beto"
+    rf"(?:yo |nosotros |todavia |aun |la verdad )*(?:no|ni|nunca) (?:siquiera )?(?:la|lo|las|los) (?:he|hemos) visto(?: todavia| aun| ni nada)*(?= *$)",
+    rf"(?:es[oa]|es[ae] (?:pieza|parte)|ese|{_NAMED}) (?:ya )?(?:le|les) toc(?:a|aba|o|an)(?: hacerl[oa])? (?:al?|a la|a los|a mi) (?!mi *$)(?:\w+ ?){{1,3}}(?= *$)",
     # "el turno de la noche dejó la 97 sin tallar", "dicen que en otro lado hacían los codos sin aletas"
     r"(?:el turno|los|la gente|la cuadrilla|el equipo|los muchachos) (?:del turno )?(?:de (?:la )?(?:noche|tarde|mañana)|de ayer|del (?:lunes|martes|miercoles|jueves|viernes|sabado|otro turno)|anterior(?:es)?|pasado)(?: (?:ya|nos|me|se|la|lo|le))* (?:dejo|dejaron|hizo|hicieron|puso|pusieron|armo|armaron|corto|cortaron|colgo|colgaron|encint\w+|engrap\w+|tall\w+|monto|montaron|no \w+)\b.*",
     r"(?:dicen|dice la gente|cuentan|platican|se dice|me (?:contaron|platicaron)|he oido)(?: \w+)? que (?:en otr[oa]s? \w+|alla|antes|por alla|en (?:el otro|la otra) \w+)\b.*",
@@ -228,7 +243,7 @@ _OTHERS = (
 )
 
 SPANISH_WHOLE_TURNS = WholeTurns(
-    cue=r"[✓✔✅☑✗✘❌☒]|\b(?:menos|brilla|puse|pusimos|pur[oa]|falt|hac[ií]an? falta|pedid|encargad|ordenad|camino|llegar|pide|piden|plano|dibujo|marca|quiere|ordena|no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|hago|hacemos|toca|rato|luego|debo|debe|deber|debi|blanco|ceros|despues|mañana|lunes|pongo|alcanc|pude|pudimos|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo|flojera|hueva|we[bv]a|pereza|ganas|lata|sueño)",
+    cue=r"[✓✔✅☑✗✘❌☒]|\b(?:tengo|tenemos|traigo|traemos|cargo|menos|brilla|puse|pusimos|pur[oa]|falt|hac[ií]an? falta|pedid|encargad|ordenad|camino|llegar|pide|piden|plano|dibujo|marca|quiere|ordena|no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|hago|hacemos|toca|rato|luego|debo|debe|deber|debi|blanco|ceros|despues|mañana|lunes|pongo|alcanc|pude|pudimos|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo|flojera|hueva|we[bv]a|pereza|ganas|lata|sueño)",
     nouns=NOUNS,
     deeds=DEEDS,
     before=r"(?:(?:el|la|los|las|del|su|sus|un|una|unos|unas|lo del?|lo de la|lo de las|puro|pura|mas|ese|esa|esos|esas|otro|toda la|todas las|todo el) )?",

@@ -31,5 +31,7 @@ OF_THE_MALE_END: tuple[Turn, ...] = (
     Turn(r"\bmacho\b", rf"\bmacho (?:(?:va|quedo|esta|bien|ya|todo) )*(?:limpio|libre|pelado|recortado|sin) (?:de )?{_GLASS}", (("trimmed", True),), unless=r"\b(?:no|ni|nunca|tampoco|falt\w+)\b"),
     Turn(r"\bmacho\b", rf"\b(?P<a>(?:deje|dejamos|quedo|quedaron|quedaba|sobra|sobro|tiene|trae|hay|esta|anda) {_SO_MUCH}{_GLASS})(?: (?:colgando|asomada|salida|ahi|todavia))* (?:en|del?|por|dentro de|adentro de) {_MALE}", (("trimmed", False),), unless=_NOT),
     Turn(r"\bmacho\b", rf"\bmacho (?:(?:le|se|me|todavia|aun|lo|la) )*(?:deje|quedo|trae|tiene|sobra|lleva) (?:con )?{_SO_MUCH}(?:fibra|lana|aislante|aislamiento|insulation)\b", (("trimmed", False),), unless=r"\b(?:no|ni|nunca|sin)\b"),
+    # "fibra sobrante: sin quitar"
+    Turn(r"\bsin (?:recort|quit|cort|rebaj)", r"\b(?:(?:fibra|lana|aislante|aislamiento|material) (?:sobrante|de mas|extra|de sobra)|(?:sobrante|exceso|excedente)(?: de (?:la |el )?(?:fibra|lana|aislante|aislamiento))?)(?: (?:en|de|por) (?:el |la |las )?(?:corte|cortes|orilla|orillas|boca|punta|canto)|del corte)?[,:]? (?:(?:todavia|aun|va|quedo|esta|sigue|se) )*sin (?:recort|quit|cort|rebaj|limpi)ar\b", (("trimmed", False),)),
     Turn(r"\b(?:sobr|qued)\w+ ", rf"\b(?P<a>(?:me |le |nos )*(?:sobro|sobra|quedo) {_SO_MUCH}{_GLASS}) (?:en|por) (?:la |el |una )(?:punta|boca|extremo|orilla|corte)\b", (("trimmed", False),), unless=_NOT),
 )

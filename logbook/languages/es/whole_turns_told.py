@@ -15,6 +15,7 @@ _RAN_OUT = r"se (?:me |nos |les? )?(?:acab|termin)(?:o|aron) (?:ya )?(?:la |el |
 _HALFWAY = r"(?:a (?:la )?(?:mitad|media|medio|medias)|en medio|por la mitad|antes de (?:llegar|terminar|acabar|cerrar|completar)(?:l[oa])?)\b"
 _WENT_ON = r"\b(?:fui|fuimos|traje|trajeron|consegui|conseguimos|otro rollo|otra caja|mas cinta|mas grapas|segui|seguimos|complet\w+|termine|terminamos|acabe|acabamos)\b"
 _THE_REST = r"(?:la otra (?:mitad|parte|punta)|el otro (?:pedazo|tramo|extremo|lado)|lo demas|el resto|de ahi (?:para|en) adelante)"
+_SEAMS = r"(?:costuras|juntas|uniones)"
 _BARE = r"(?:sin nada|pelad[oa]|pelon\w*|a pelo|en blanco|sin (?:cinta|grapas?|tape|teip))"
 _OFF = r"(?:quit|arranqu|despegu|jal|pel|saqu|retir)(?:e|amos)"
 _STUFFS = r"cintas?|tape|teip|grapas?|staples|aletas|vanes|lados?|costuras?|juntas?"
@@ -89,6 +90,14 @@ TOLD_SO: tuple[Turn, ...] = (
     # harmed, and used as it is or made anew
     Turn(r"\basi\b", r"\b(?:la|lo) (?:vamos|voy) a (?:usar|dejar|colgar|subir|montar|poner|mandar) asi\b", (("damage_repaired", False),), beside=r"\b(?:hoyo|rot[oa]s?\b|rasg|raj|agujer|pique|ponch|golpe|aplast|despeg|abollad|sumi|moj|rompi|cay)", unless=r"\b(?:no lo|no la)\b"),
     Turn(r"\botr[oa]\b", r"\b(?:la|lo) (?:tire|tiramos|deseche|bote|botamos)(?: a la basura)? y (?:corte|cortamos|hice|hicimos|arme|armamos) otr[oa]\b", (("damage_repaired", True), ("repair_method", "replaced")), beside=r"\b(?:moj|rasg|raj|aplast|golpe|rompi|rot[oa]\b|hoyo|empap|sumi)", unless=r"\b(?:no|ni)\b"),
+    # "solo engrapada y abierta en las costuras": nothing is on them, where no tape and no mastic is told of
+    Turn(
+        r"\babiert[oa]s?\b|\bsin (?:tapar|cerrar|sellar|cubrir)\b",
+        rf"\babiert[oa]s? (?:en|de|por) (?:(?:las|sus|todas|los) )+{_SEAMS}\b|\b{_SEAMS}(?: (?:van|quedaron|estan|siguen|todavia|todas|aun|se|quedan|asi))* (?:abiertas|sin (?:tapar|cerrar|sellar|cubrir))(?! (?:a|de|en|como|un|una|casi|media)\b)",
+        (("taped", False),),
+        beside=rf"^(?!.*\b(?:{_TAPE}|encint\w*|teipead\w+|con masti\w+|sellad\w+|gap|hueco|abertura|octavos?|cuarto|dieciseis\w+|milimetros?)\b).*\b(?:en)?grap",
+        unless=r"\b(?:no|nunca) (?:me |se )?(?:quedo|quedaron|esta|estan|van?|hay|deje)|\bya no\b",
+    ),
 )
 
 # screws that hold by their heads alone

@@ -16,7 +16,7 @@ ALONE = r"(?= *(?:$|[,;:.]|y\b|e\b|pero\b|porque\b|por ?que\b|ya que\b|asi que\b
 SKIPPED = r"(?:brinque|brincamos|brinco|salte|saltamos|salto|comi|comimos|ahorre|ahorramos|perdone|omiti|omitimos|vole|volamos|evite|evitamos|deje fuera|deje afuera|dejamos fuera|deje de lado|pase por alto|pasamos por alto)"
 SLIPPED = r"(?:fue|fueron|paso|pasaron|olvido|olvidaron|chispo|barrio|escapo)"
 LEFT = r"(?:deje|dejamos|dejo|dejaron|quedo|quedaron|quede|quedamos|queda|quedan|esta|estan|anda|andan|sigue|siguen|va|van|fue|fueron)"
-TO_DO = r"(?:hacer|hacerle|poner|ponerle|meter|meterle|echar|echarle|dar|darle|aplicar|pasar|pasarle|hecho)"
+TO_DO = r"(?:hacer|hacerle|montar|montarle|instalar|instalarle|colocar|colocarle|poner|ponerle|meter|meterle|echar|echarle|dar|darle|aplicar|pasar|pasarle|hecho)"
 UNTIL = r"(?:mañana|pasado mañana|luego|despues|al rato|el rato|mas tarde|otro dia|la tarde|el (?:lunes|martes|miercoles|jueves|viernes|sabado)|cuando \w+|otro rato)"
 
 # what lies on a facing, and how a facing is that it lies on
