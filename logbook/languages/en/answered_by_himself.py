@@ -15,7 +15,7 @@ _THE = r"(?:(?:the|any|my|its|some|turning|cross|tie|steel) )*"
 _THINGS = r"(?:vanes?|tape|staples|tabs|rods|stiffeners|reinforcing|reinforcement|preheat(?:ing)?|pre-heat|rub ?-?down|wipe ?-?down|trimming|taping|stapling|rubbing|wiping)"
 _DEEDS = r"(?:taped?|stapled?|rub(?:bed)?|wiped?|trim(?:med)?|bent|bend|reinforced?|pre-?heat(?:ed)?|warmed|clean(?:ed)?|fix(?:ed)?|patch(?:ed)?|mend(?:ed)?|repair(?:ed)?|vaned|fastened)"
 _TAIL = r"(?: (?:it|them|that|down|up|off|in|on|at all|around|all|yet|over|first|the \w+|this one|that one|[\w'-]+)){0,4}"
-_WHETHER = rf"{_STARTS}(?!(?:why|how|what|which|when|who|with|should|could|can|do) |(?:got|need|any)(?: any| more| some)* (?:tape|staples)(?: left| around)?\?){_LEADS}(?:{_ASKS}(?:(?!you |he |they )[\w'-]+ ){{0,4}}?)?{_THE}(?:{_THINGS}|{_DEEDS}){_TAIL}\? (?:(?:well|oh|uh|um|ha),? )?"
+_WHETHER = rf"{_STARTS}(?!(?:why|how|what|which|when|who|with|should|could|can|do) |(?:got|need|any)(?: any| more| some)* (?:tape|staples)(?: left| around)?\?){_LEADS}(?:{_ASKS}(?:(?!you |he |they )[\w'-]+ ){{0,4}}?)?{_THE}(?:{_THINGS}|{_DEEDS}){_TAIL}\? (?:(?:well|oh|uh|um|ha|don't ask|please|funny|look|yeah)[.,!]? )?"
 
 _THINGS_SENT = r"(?:they|it|those|that|(?:the |that |my |our |whole |second |last )*(?:box|boxes|order|delivery|shipment|carton|crate|truck|supply house|counter|yard|shop|warehouse|stuff|material|bundle|pallet|kit|roll|rolls|set|sets|guy|driver|rods|vanes|rails))"
 _NEVER_CAME = rf"(?:{_THINGS_SENT} )?(?:still )?(?:never|didn't|did not|hasn't|haven't|has not|have not)(?: (?:even|yet|ever|been))* (?:came|come|show|showed|shown|arrive|arrived|ship|shipped|sent|send|get here|got here|make it|made it|deliver|delivered|bring|brought|load|loaded)(?: (?:up|in|out|it|them|any|over|yet|today|off))*"
@@ -31,7 +31,8 @@ _TOOL = (
 )
 _COULD_NOT = r"(?:(?:i|we|there) )?(?:couldn't|could not|can't|cannot|wasn't able to|had no|didn't have|don't have|haven't got|never got(?! to| around)|wasn't any|weren't any|got no|nobody had|nobody brought|never had|found no|couldn't find)(?: [\w'-]+){1,7}"
 _NOT_HIS = r"(?:not|isn't|wasn't|that's not) (?:my|our) (?:job|problem|department|mess|work|doing)"
-_WHY_NOT = rf"(?:(?:supposed to|should have|should've|meant to)[.,;] )?(?:{_NOT_HIS}|{_NEVER_CAME}|{_AWAY}|{_TAKEN}|{_ANOTHERS}|{_OUT}|{_TOOL}|{_COULD_NOT})"
+_MEANT_TO = r"(?:(?:i|we|it|they) )?(?:meant|wanted|tried|planned|hoped|was going|was gonna|were going|intended|supposed|was supposed|forgot|should have|should've)(?: to)?(?: (?:be|have|it|do it))?(?: but (?:i |we )?(?:forgot|ran out|never|didn't|couldn't|there was)[\w' ]{0,30})?(?=[.,;!]|$)"
+_WHY_NOT = rf"(?:(?:supposed to|should have|should've|meant to)[.,;] )?(?:{_NOT_HIS}|{_MEANT_TO}|{_NEVER_CAME}|{_AWAY}|{_TAKEN}|{_ANOTHERS}|{_OUT}|{_TOOL}|{_COULD_NOT})"
 _YET = r"(?! [^.?!]*(?:till|until|so i|but i|then i|so we|but we|finally|ended up)(?![\w']))"
 _DID_IT_AFTER_ALL = r"(?:so|but|then|and) (?:then |so |finally |later |just )*(?:i|we) (?:\w+ )?(?:used|did|got|borrowed|went back|found|made|cut|put|taped|stapled|rubbed|wiped|trimmed|fixed|switched|finished)"
 _ENDS = rf"(?=[.,;!]|$| (?:so|and|yet|today|this morning|because|cause|since|when|after)(?![\w']))(?!(?:[.,;!])?(?: [^.?!]{{0,40}},?)? {_DID_IT_AFTER_ALL})"
@@ -42,7 +43,9 @@ _SOON = (
 )
 
 _N = r"(?:one|two|three|four|five|six|seven|eight|nine|ten|\d+)"
-_SOME = rf"(?:(?:only|just|about|maybe|i got|i did|got|did|well) )*(?:(?:half|most|some|part|a few|a couple|a third|two thirds|three quarters|{_N})(?: (?:of|out of)(?: the| my| its)?(?: (?:them|it|those|'em|that|{_N}|tabs|vanes|way))?)?|a bit|the (?:top|bottom|front|back|near|easy|outside) (?:ones|half|part)|(?:not )?all (?:but|except)(?: for)? [\w' ]{{2,25}}|everything but [\w' ]{{2,25}}|part ?way|half ?way|mostly|partly|almost(?: all)?|nearly(?: all)?|not (?:on )?(?:(?:all|every one|any) (?:of )?(?:them|it|the way)|(?:the|those|that) [\w' ]{{2,30}}))"
+_SOME = rf"(?:(?:only|just|about|maybe|i got|i did|got|did|well) )*(?:(?:half|most|some|part|a few|a couple|a third|two thirds|three quarters|{_N})(?: (?:of|out of)(?: the| my| its)?(?: (?:them|it|those|'em|that|{_N}|tabs|vanes|way))?)?|a bit|the (?:top|bottom|front|back|near|easy|outside|far|other) (?:ones|half|part)|(?:not )?all (?:but|except)(?: for)? [\w' ]{{2,25}}|everything but [\w' ]{{2,25}}|part ?way|half ?way|mostly|partly|almost(?: all)?|nearly(?: all)?|kind of|sort of|not (?:on )?(?:(?:all|every one|any) (?:of )?(?:them|it|the way)|(?:the|those|that) [\w' ]{{2,30}}))"
+_SIDE = r"(?:the )?(?:near|far|top|bottom|left|right|front|back|long|short|inside|outside)(?: side| seam| one)?"
+_SIDES = rf"(?:{_SIDE}(?:(?:,| and|, and) {_SIDE})+)"
 _YES_BUT = r"(?:(?:yes|yeah|yep|sure|they are|it is|it was|i did|well|mostly|pretty much)[,.]? (?:but )?)"
 _EXCEPT = r"(?:(?:all )?(?:but|except|minus|apart from|other than|save)(?: for)? (?:on )?(?!i |we |the (?:tape|roll))[\w' ]{2,25})"
 _PART_ENDS = r"(?=[.,;!]|$| (?:so|and|but|because|cause|before|the other|yet|then)(?![\w']))"
@@ -50,14 +53,21 @@ _PART_ENDS = r"(?=[.,;!]|$| (?:so|and|but|because|cause|before|the other|yet|the
 _PLACES = r"(?:on |at |along )?the (?!truck|van)[\w ]{2,20}"
 _ALL = r"(?:(?:yes|yeah|yep)[.,]? )?(?:all (?:of (?:them|'em)|around|the way around)|(?:every|each) (?:single |last )?one(?: of them)?|the whole lot|the lot|all (?:four|five|six|seven|eight|ten|twelve)(?: of them)?)"
 
+_BEFORE_NO = r"(?:no|nope|nah|not|i didn't|i did not|it isn't|it's not|we didn't|they aren't|they're not)(?![\w'])"
+
 _MEND = r"(?:plug|patch|repair|mend|fix)"
 _NOT_CUT = r"(?:it's |that's |i |we )?(?:still )?(?:not|isn't|haven't|hasn't been|never got) (?:(?:even|been|it) )*(?:cut|made|in|on|there|glued|put (?:in|on)|done)(?: (?:it|one|in|on))*"
 
 _FOUND = r"(?:no|nope|not yet|nah|negative|not so far|it isn't|it's not)"
 _JOINED = r"(?:tied in|tied|joined|hooked up|hooked|connected|closed|coupled|mated|made up|buttoned up|taped|done)"
 
+_HARMED = r"(?:(?:little |big |small |other |whole |two )*(?:tears?|holes?|rips?|gash(?:es)?|slits?|gouges?|punctures?|splits?|dents?|(?:crushed|mashed|torn|dented|wet|soaked|bad) (?:corner|end|edge|spot|panel|board|side|place)))(?: (?:on|in|at|by|near|up) (?:the )?[\w ]{2,20}?)?"
+_MENDS = r"(?:fix|patch|mend|repair|plug|tape over|tape up|cover|cut out|replace|seal)"
+_MENDED = r"(?:fixed|patched|mended|repaired|cut out|plugged|replaced|covered|taped over|sealed)"
+_ASKED_OF_HARM = rf"{_STARTS}(?P<x>{_LEADS}(?:(?:did|have) (?:i|we) (?:ever |get to |get around to |go and )?(?:{_MENDS}|{_MENDED}|fixing|patching|mending) (?:the|that|those|my) (?P<h>{_HARMED})|(?:is|was|are|were|did|has) (?:the|that|those|my) (?P<g>{_HARMED}) (?:been |get |got |all )?{_MENDED})(?: (?:up|over|yet|with \w+))*\? "
+_HARM = r"(?:hole|tear|torn|tore|rip|ripped|gash|slit|gouge|puncture|punctured|cut|split|crushed|dent|dented|mashed|delaminated|wet|soaked)(?![\w'])"
 _OF_IT = r"(?:(?:did|have) (?:i|we) (?:get )?|(?:is|was|are|were) (?:it|that|this one|that one|everything|the (?:tape|seams?|joints?|facing))(?: all)? |all )?"
-_ALL_OF_IT = r"(?: (?:it|that|them|the (?:seams?|joints?|tape|facing|thing|whole thing)))?(?: (?:down|up|off|all|around|all around))*"
+_ALL_OF_IT = r"(?: (?:it|that|them|the (?:seams?|joints?|tape|facing|thing|whole thing)))?(?: (?:down|up|off|on it|on|all|around|all around))*"
 
 ENGLISH_ANSWERED_BY_HIMSELF = (
     # --- why not, for a no
@@ -67,6 +77,8 @@ ENGLISH_ANSWERED_BY_HIMSELF = (
     Plainer(("vanes? wrong", "rods? wrong", "? they sent the wrong", "? sent the wrong", "in? wrong", "it? wrong"), rf"{_STARTS}{_LEADS}(?:{_ASKS})?(?:[\w']+ ){{0,3}}?(?:vanes|rods)(?: (?:in|on)(?: it)?)?\? (?P<x>)(?=(?:(?:they|he|it)(?:'s| was| were| are|'re)? |the )?(?:sent |brought |all )?(?:the )?wrong (?:size|kind|ones|radius|box|length|set))", (("x", "no. "),)),
     # --- a time to come
     Plainer(("? ",), rf"{_WHETHER}(?P<x>)(?={_SOON}(?=[.,;!]|$))", (("x", "not yet. "),)),
+    Plainer(("like to say", "love to say", "wish i could say"), rf"{_WHETHER}(?P<x>(?:i'd (?:like|love) to say|i wish i could say) (?:yes|so|it is|i did|they are)[.,;] (?:but |and )?)(?={_BEFORE_NO})", (("x", ""),)),
+    Plainer(("? with what",), rf"{_WHETHER}(?P<x>with what[,.;?!]+ (?:i|we|there) (?:had|have|was|got|didn't|never|couldn't)[^.?!;]*)(?=[.;!]|$)", (("x", "no"),)),
     # --- one side and the other
     Plainer((" yes", " yeah", " sure", " yep"), rf"{_WHETHER}(?P<x>{_PLACES},? (?:yes|yeah|yep|sure)[.,;] (?:but |and )?{_PLACES},? (?:no|nope|nah|not|not yet))(?=[.,;!]|$)", (("x", "no"),)),
     Plainer((" no.", " no,", " nope", " not"), rf"{_WHETHER}(?P<x>{_PLACES},? (?:no|nope|nah|not|not yet)[.,;] (?:but |and )?{_PLACES},? (?:yes|yeah|yep|sure))(?=[.,;!]|$)", (("x", "no"),)),
@@ -77,11 +89,20 @@ ENGLISH_ANSWERED_BY_HIMSELF = (
     # --- a part of it
     Plainer((" tabs",), rf"{_STARTS}{_LEADS}(?:{_ASKS}|are |were |did i (?:get|bend|fold|hammer)(?: down| over)? )?(?:the |all |of |my )*(?:tabs)(?: (?:all|bent|bend|folded|down|over|in|up))*\? (?P<x>{_YES_BUT}?{_SOME}|{_YES_BUT}{_EXCEPT}){_PART_ENDS}", (("x", "no"),), unless=r"cross tabs"),
     Plainer((" vanes", "vanes"), rf"{_STARTS}{_LEADS}(?:{_ASKS}|are |were |did i get )?(?:the |all |of |my |turning )*vanes(?: (?:all|in|there|put in))*\? (?P<x>{_YES_BUT}?{_SOME}|{_YES_BUT}{_EXCEPT}){_PART_ENDS}", (("x", "no"),)),
+    Plainer(("? part", "? most", "? almost", "? nearly", "? half", "? kind of", "? sort of", "? just about", "? more or less", "? well, ", "? yes", "? a bit"), rf"{_STARTS}{_LEADS}{_OF_IT}(?:taped?|stapled?){_ALL_OF_IT}\? (?P<x>(?:well, |{_YES_BUT})?(?:partly|mostly|almost(?: all)?|nearly(?: all)?|part ?way|half ?way|a bit|kind of|sort of|just about|more or less|in part)(?: (?:around|round|done|so|up))*)(?=[.,;!]|$)", (("x", "no"),)),
     *(
         Plainer(("? ",), rf"{_STARTS}(?P<x>{_LEADS}{_OF_IT}{verb}{_ALL_OF_IT}\? {_YES_BUT}?)(?=(?!not ){_SOME}|{_EXCEPT}|on (?:the (?!truck|van)|all|both|one|two|three|four)|all but |except |every(?:thing|where) but ){_YET}", (("x", f"{done} "),), unless=rf"{verb}[^.?!]*\? {_N} (?:inch|apart|and a|by )")
         for verb, done in (("taped?", "taped"), ("stapled?", "stapled"))
     ),
-    Plainer(("? ",), rf"{_STARTS}{_LEADS}{_OF_IT}(?:rub(?:bed)?|wiped?|trim(?:med)?|cleaned){_ALL_OF_IT}\? (?P<x>{_YES_BUT}?{_SOME}|{_YES_BUT}{_EXCEPT}){_PART_ENDS}{_YET}", (("x", "no"),)),
+    *(
+        row
+        for verb, done in (("taped?", "taped"), ("stapled?", "stapled"))
+        for row in (
+            Plainer(("? ",), rf"{_STARTS}(?P<x>{_LEADS}{_OF_IT}{verb}{_ALL_OF_IT}\? {_YES_BUT}?(?:only |just |on )*{_SIDE}(?: only)?)(?=[.,;!]|$)", (("x", f"only one side is {done}"),)),
+            Plainer(("? ",), rf"{_STARTS}(?P<x>{_LEADS}{_OF_IT}{verb}{_ALL_OF_IT}\? {_YES_BUT}?(?:only |just |on )*){_SIDES}(?P<y>(?: only)?)(?=[.,;!]|$)", (("x", "only "), ("y", f" is {done}"))),
+        )
+    ),
+    Plainer(("? ",), rf"{_STARTS}{_LEADS}{_OF_IT}(?:rub(?:bed)?|wiped?|trim(?:med)?|cleaned){_ALL_OF_IT}\? (?P<x>{_YES_BUT}?{_SOME}|{_YES_BUT}{_EXCEPT}|(?:just |only |on )*(?:{_SIDES}|{_SIDE})(?: only)?){_PART_ENDS}{_YET}", (("x", "no"),)),
     # --- what he could see through the tape, and whether the facing was clean
     Plainer(("scrim",), rf"(?P<x>(?:(?:can|could) (?:you|i|we) see|does|is|do i see|did|was) (?:the |any )?(?:scrim|weave)(?: (?:show|showing|come through|coming through|through|at all|yet|there))*\? (?:well,? )?(?:not (?:really|much|quite|everywhere|all over|very|so much|yet|on [\w ]{{3,24}})|no|nope|barely|hardly|scarcely|a little|in spots|in places|only [\w ]{{3,24}}|just [\w ]{{3,24}}|kind of|sort of|not at all|maybe half|half of it))(?=[.,;!]|$)", (("x", "the scrim doesn't show"),)),
     Plainer(("clean? ", "clean first? ", "clean it? ", "dust free? ", "clean when "), rf"{_STARTS}{_LEADS}(?P<x>(?:(?:is|was) (?:it|the (?:facing|foil|surface|board)) )?clean(?: first| enough)?\? )(?P<y>(?:no|nope|nah|it was not|it wasn't|it isn't|it's not|hardly|not really|not so much|not quite|not very|not at all|far from it|filthy|dusty)(?=[.,;!]|$))", (("x", "wiped? "), ("y", "no"))),
@@ -97,6 +118,11 @@ ENGLISH_ANSWERED_BY_HIMSELF = (
     # --- harm by its place, and its mend by what it was mended with
     Plainer(("torn?", "ripped?", "punctured?", "crushed?", "dented?", "tears?", "holes?", "damaged?"), rf"{_STARTS}{_LEADS}(?P<x>(?:is |was )?(?:it )?(?P<h>torn|ripped|punctured|crushed|dented)(?: anywhere| at all)?\? )(?=(?:just |only )?(?:on|at|along|in|by|near) the )", (("x", r"it's \g<h> "),)),
     Plainer(("? with ", "? tape ", "? used "), r"(?P<x>(?P<v>fix|patch|mend|repair)(?:ed)?(?: it| that)?\? (?:just |only |yes, |yeah, )*(?:with |used )(?:just |only |some |a piece of |a strip of )*)(?=(?:foil )?tape|mastic|fabric|glass fabric|a plug|cloth tape|duct tape)", (("x", r"\g<v>ed it with "),)),
+    Plainer(("? part", "? half", "? most", "? some", "? only ", "? just ", "? the ", "? a few", "? yes", "? all but"), rf"{_STARTS}{_LEADS}{_OF_IT}(?:the |that )?(?:tear |hole |rip |corner )?(?:fix(?:ed)?|patch(?:ed)?|mend(?:ed)?|repair(?:ed)?){_ALL_OF_IT}\? (?P<x>{_YES_BUT}?{_SOME}|{_YES_BUT}{_EXCEPT}){_PART_ENDS}{_YET}", (("x", "no"),)),
+    Plainer(("about it?", "about that?", "with it?", "with that?", "for it?", "to it?", "about them?"), rf"{_HARM}(?:(?!seam)[^?]){{0,90}}?[.!;] (?P<x>(?:so |and |now )*(?:what did (?:i|we) do (?:about|with|for|to) (?:it|that|them)\? (?:(?:absolutely|just) )?(?:nothing|not a thing|not much|left it|i left it|zip)|(?:did|have) (?:i|we) (?:do|done) anything (?:about|with|for|to) (?:it|that|them)\? (?:no|nope|nah|not yet|i didn't|not a thing|nothing)))(?=[.,;!]|$)", (("x", "it's not repaired"),)),
+    Plainer(("? no", "? nah", "? never", "? forgot", "? i did", "? it is", "? it's", "? haven't", "? we did"), rf"{_ASKED_OF_HARM}(?:no|nope|nah|never|never did|forgot(?: to)?|i didn't|i did not|it isn't|it's not|it is not|haven't|we didn't|not really|not quite)(?:,? (?:i|we|it) (?:did not|didn't|haven't|isn't|is not|never did))?)(?=[.,;!]|$)", (("x", r"there's a \g<h>\g<g>, it's not repaired"),)),
+    Plainer(("? not yet", "? no, not yet", "? haven't yet", "? still "), rf"{_ASKED_OF_HARM}(?:no, )?(?:not yet|haven't yet|still (?:to do|have to)|{_SOON}))(?=[.,;!]|$)", (("x", r"there's a \g<h>\g<g>, it's not repaired yet"),)),
+    Plainer(("? yes", "? yeah", "? yep", "? sure", "? i did", "? it is"), rf"{_ASKED_OF_HARM}(?:yes|yeah|yep|sure|i did|it is|sure did|it was)(?:,? (?:i|we|it) (?:did|is|was))?(?P<w>,? (?=with ))?)(?=[.,;!]|$|with )", (("x", r"there's a \g<h>\g<g>, I fixed it "),)),
     # --- the mend, which waits for its plug or is not there
     Plainer(("plug", "patch", "repair", "mend"), rf"{_STARTS}(?P<x>{_LEADS}(?:is there |any |the |a |my |board )*{_MEND}\? (?:{_NOT_CUT} yet|{_NOT_CUT}(?= )|not yet|{_SOON}))(?=[.,;!]|$)", (("x", "it's not repaired yet"),)),
     Plainer(("plug", "patch", "repair", "mend"), rf"{_STARTS}(?P<x>{_LEADS}(?:is there |any |the |a |my |board )*{_MEND}\? (?:(?:no|nope|nah|none|{_NOT_CUT}|{_WHY_NOT})))(?=[.,;!]|$)", (("x", "it's not repaired"),)),

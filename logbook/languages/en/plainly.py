@@ -11,6 +11,7 @@ from logbook.languages.en.asked_and_told import ENGLISH_ASKED_AND_TOLD
 from logbook.languages.en.asked_measures import ENGLISH_ASKED_MEASURES
 from logbook.languages.en.asked_of_him_plainly import ENGLISH_ASKED_OF_HIM
 from logbook.languages.en.asked_of_himself import ENGLISH_ASKED_OF_HIMSELF
+from logbook.languages.en.asked_what_and_which import ENGLISH_ASKED_WHAT_AND_WHICH
 from logbook.languages.en.beside_plainly import ENGLISH_BESIDE_PLAINLY
 from logbook.languages.en.borne_out import ENGLISH_BORNE_OUT
 from logbook.languages.en.breaths import ENGLISH_BREATHS
@@ -82,6 +83,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_HARDLY_SO,
     *ENGLISH_ASKED_OF_HIMSELF,
     *ENGLISH_ANSWERED_BY_HIMSELF,
+    *ENGLISH_ASKED_WHAT_AND_WHICH,
     *ENGLISH_CAME_OUT_OTHERWISE,
     *ENGLISH_FRONTED,
     *ENGLISH_JOINTS_SET_BESIDE,
