@@ -154,6 +154,7 @@ class Small:
     part_names: frozenset[str] = frozenset()  # the parts of a piece that have names of their own
     trimmed_parts: frozenset[str] = frozenset()  # of these, what is trimmed by itself
     kept: frozenset[str] = frozenset()  # before a place, and part of it
+    numbered_rooms: frozenset[str] = frozenset()  # with a number, where a piece can be; a page or a channel is no such place
     led: frozenset[str] = frozenset()  # before a place, and no part of it
     mends: frozenset[str] = frozenset()  # to mend, as it is said of what is still to be done: "patch"
     governs: frozenset[str] = frozenset()  # right before such a verb: it is not done yet

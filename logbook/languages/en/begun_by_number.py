@@ -58,5 +58,5 @@ ENGLISH_BEGUN_BY_NUMBER = (
     # --- "I had three done. 73, straight, …": how many there are
     Plainer((" done",), rf"(?<![\w'])(?:had|have|got|has) (?P<x>(?:two|three|four|five|six|[2-6])(?: (?:of (?:them|these|those)|pieces))? (?:all )?)(?=(?:done|finished|closed|up|together|made)(?: (?:by|before|today|already)[\w ]*)?[.:;] (?:number )?{_N},)", (("x", "some "),)),
     # --- "105 reducer, …; 106 straight, …; 107 elbow, …": each piece begins a sentence of its own
-    Plainer((";", ", "), rf"(?:^|(?<=[.,;!?] ))(?:(?:okay|ok|so|and|then),? )*\d{{1,3}},? {_KINDS},[^?]*?(?P<x>[;,] (?:and |then |and then )?)(?=\d{{1,3}},? {_KINDS},)", (("x", ". "),)),
+    Plainer((";", ", "), rf"(?:^|(?<=[.,;!?] ))(?:(?:okay|ok|so|and|then),? )*\d{{1,3}},? {_KINDS}(?:,| {_SIZE})[^?]*?(?P<x>[;,] (?:and |then |and then )?)(?=\d{{1,3}},? {_KINDS}(?:,| {_SIZE}))", (("x", ". "),)),
 )

@@ -53,4 +53,6 @@ ENGLISH_CORRECTED_PLAINLY = (
         rf"length i (?:gave|told|sent|said|wrote|had)(?: (?:you|them|him))? (?:on|for|of) (?:the |that )?(?:{KIND}|number)? ?(?:number )?(?:[a-z]-?)?{NUMBER} (?:was|is) wrong(?P<x>[.,;:] (?:(?:and|but|actually|really|well),? )*(?:it's|it is|it was|that's|should be|it should be|make (?:it|that))(?: (?:really|actually))*) (?={_V}(?: inch(?:es)?)?{_END})",
         (("x", ". The length is"),),
     ),
+    # --- to and fro, and back again: "It's a supply. No, return. Supply, sorry, supply."
+    Plainer(("supply", "return", "exhaust"), r"(?<=[.!?,] )(?P<x>(?P<s>supply|return|exhaust),? (?:(?:sorry|no|wait|i mean|yeah|yes)[,. ]+)+(?:it's )?(?P=s))(?![\w'])", (("x", r"no, \g<s>"),)),
 )

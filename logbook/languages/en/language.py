@@ -6,7 +6,7 @@ from logbook.languages.en.acts_missed import ENGLISH_ACTS_MISSED
 from logbook.languages.en.all_but import ENGLISH_ALL_BUT
 from logbook.languages.en.not_that_one import ENGLISH_NOT_THAT_ONE
 from logbook.languages.en.tape_lies import LIES_WELL
-from logbook.languages.en.terse_plainly import ENGLISH_TERSE_MASTIC
+from logbook.languages.en.terse_plainly import ENGLISH_TERSE_FIRST
 from logbook.languages.en.taping import ENGLISH_TURNS_TAPING
 from logbook.languages.en.bare_names import ENGLISH_BARE_NAMES
 from logbook.languages.en.around_the_piece import ENGLISH_NOT_THIS_BUT_THAT
@@ -369,7 +369,7 @@ LANGUAGE = Language(
     code="en", concepts=(*CONCEPTS, *WORK_DONE), kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES, harms=HARMS,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=FIRST_NAMES, letters=LETTERS,
     fuzzy=FUZZY, turns=ENGLISH_TURNS_TAPING, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
-    plainer=ENGLISH_PLAINLY, plainer_first=(*ENGLISH_BEGUN_ANEW, *ENGLISH_BEGUN_BY_NUMBER, *ENGLISH_BY_THE_CLOCK, *ENGLISH_TERSE_MASTIC, *ENGLISH_NOT_THIS_BUT_THAT, *ENGLISH_WANTING), left=ENGLISH_LEFT,
+    plainer=ENGLISH_PLAINLY, plainer_first=(*ENGLISH_BEGUN_ANEW, *ENGLISH_BEGUN_BY_NUMBER, *ENGLISH_BY_THE_CLOCK, *ENGLISH_TERSE_FIRST, *ENGLISH_NOT_THIS_BUT_THAT, *ENGLISH_WANTING), left=ENGLISH_LEFT,
     thoughts=ENGLISH_THOUGHTS, named_ahead=ENGLISH_NAMED_AHEAD, pointed=ENGLISH_POINTED, several=ENGLISH_SEVERAL, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, mastic_as_tape=ENGLISH_MASTIC_AS_TAPE, fluent=ENGLISH_FLUENT, measured_next=ENGLISH_MEASURED_NEXT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, gauge=GAUGE,
     lettered=ENGLISH_LETTERED,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD, *ENGLISH_FLAP_TOLD, *ENGLISH_SEALED_TOLD, *ENGLISH_GLASS_TOLD, *ENGLISH_LEGS_TOLD, *ENGLISH_HUNG_TOLD, *ENGLISH_WORDS_TOLD, *ENGLISH_WAITS_TOLD, *ENGLISH_PARTS_TO_COME),

@@ -102,7 +102,7 @@ MISHEARD = (
     Misheard("take", "taped", "TAPED", after=("AND RUBBED",), near=2),
     Misheard("tap", "taped", "TAPED", after=("AND RUBBED",), near=2),
     Misheard("tapes", "taped", "TAPED", after=("AND RUBBED",), near=2),
-    Misheard("tapped", "taped", "TAPED", before=("STAPLED",), after=("AND RUBBED", "COMMA RUBBED", "WITH MARK181"), near=2),
+    Misheard("tapped", "taped", "TAPED", before=("STAPLED",), after=("AND RUBBED", "COMMA RUBBED", "WITH MARK181", "SIDES_ALL", "ALL NUM SIDE_WORD", "NUM SIDE_WORD", "BOTH JOINT", "ALL JOINT"), near=2),
     Misheard("tape 10", "taped and", "TAPED", after=("RUBBED",), near=1),
     Misheard("tape ten", "taped and", "TAPED", after=("RUBBED",), near=1),
     Misheard("tape 10", "taped and", "TAPED", after=("COMMA RUBBED",), near=2),

@@ -69,4 +69,10 @@ ENGLISH_NAMED_BY_NUMBER = (
     # --- a riser by its number: "riser 170 goes up three stories"
     Plainer(("riser ", "risers "), rf"{_BEGINS}(?:the )?riser (?P<x>)(?={_NUMBER}(?:,|'s| is| was| goes| runs| went| has) (?!inch|by|foot|feet|stor))", (("x", "number "),)),
     Plainer(("branch ",), rf"{_BEGINS}(?:the )?branch (?P<x>)(?={_NUMBER} (?:\d+|{SAID_COUNT}) (?:by|x) )", (("x", "piece "),)),
+    # --- what comes next: "Next up is thirty-three, that's going to be a tee."
+    Plainer((" going to be ", " gonna be ", " will be ", "'ll be "), rf"(?:^|(?<=[.!?;] ))(?P<x>(?:(?:okay|ok|so|and|then|now|but)[, ]+)*(?:(?:the )?(?:next(?: up| one| piece)?|up next|after (?:this|that)(?: one)?|tomorrow|then)(?:'s| is| comes| it's| i've got|,)* )?(?:number |piece |fitting )?{_NUMBER},?(?: and)?(?: (?:that|that's|it|it's|which|which is|this one|is))?(?:'ll be| ?(?:is )?(?:going to be|gonna be|will be)) (?:an? |the |another |my )?(?:[\w-]+ ){{0,2}}?{KIND}(?:[.!;] |[.!]?$))", (("x", ""),)),
+    # --- the number ahead of a branch: "T23. Branch off the 20 by 12, branch is 10 by 8"
+    Plainer(("branch off ", "branch from "), rf"(?:^|(?<=[.!?] ))(?P<x>(?:number |piece |fitting )?(?P<n>[a-z]?-?{_NUMBER})(?:[.,:;] (?:it's |that's )?(?:an? )?|(?:'s| is) an? ))branch(?P<y>,?) (?=(?:off|from) (?:of )?(?:the |a |that )?{_NUMBER} (?:by|x) )", (("x", ""), ("y", r" \g<n>,"))),
+    # --- how wide a collar is, before its number
+    Plainer(("collar ",), rf"(?:^|(?<=[.!?] ))(?:an? |the )?collar(?P<x>) {_NUMBER}[ -]inch(?:es)?(?: round)?,? (?=(?:number|piece|fitting|mark) )", (("x", ","),)),
 )

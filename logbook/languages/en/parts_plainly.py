@@ -10,6 +10,7 @@ _ENDS = r"(?=[.,;!]|$| and\b| but\b)"
 _ACTED = r"(?:taped|stapled|rubbed|patched|trimmed|wiped|put|screwed|closed)"
 _ACCESSORY = r"(?:damper|fire damper|coil|heater|unit|fan|vav|accessory)"
 _DIM = rf"(?:\d{{1,2}}|{SAID_COUNT})"
+_SIDE = r"(?:top|bottom|left|right|back|front|heel|throat)"
 
 ENGLISH_PARTS_PLAINLY = (
     # --- "16x10. Radius throat, 6 inches, on the 16": a side by how long it is, where no piece has that number
@@ -44,4 +45,9 @@ ENGLISH_PARTS_PLAINLY = (
     Plainer(("tell you too", "telling you too", "tell you also"), rf"(?P<x>(?:i|we) told \w+ (?:about )?)(?:the )?{KIND} (?:number )?\d+(?P<y>,? (?:but|and) (?:i'll|i will|i'm) (?:tell|telling) you (?:too|also|as well)[:,.])", (("x", ""), ("y", ","))),
     # --- the branch that is not taped to its trunk is a joint of the piece, and not one to the next
     Plainer((" taped to ", " stapled to ", " sealed to "), r"(?:branch|tap|leg|side|cheek|cap|collar|throat|heel)(?: (?:just|still))?(?: isn't| is not| ain't| wasn't| was not|'s not| never got)(?: even| all| fully)? (?:taped|stapled|sealed)(?P<x> to (?:the|its) (?:trunk|main|body|trunk line|heel|throat|run))(?=[.,;!]|$| (?:yet|at all|and|but)(?![\w']))", (("x", ""),)),
+    # --- the sides that have it, and the one that has none: "stapled top, left and right and the bottom has no staples"
+    *(
+        Plainer((f" no {thing}", " none", " nothing", " bare"), rf"(?<![\w'])(?<!not ){act}(?: the)? {_SIDE}(?:,? (?:the )?{_SIDE})*,? and (?:the )?{_SIDE}(?P<x>(?:,| and|, and| but|, but)? (?:the )?{_SIDE}(?: side)?(?:'s| has| is| got| gets)? (?:no {thing}|none|nothing|bare)(?: (?:on it|at all|yet))?)(?=[.,;!]|$)", (("x", " only"),))
+        for act, thing in (("stapled", "staples"), ("taped", "tape"))
+    ),
 )

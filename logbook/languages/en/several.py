@@ -58,7 +58,7 @@ ENGLISH_SEVERAL = Several(
     ),
     places=MappingProxyType({"first": 0, "second": 1, "third": 2, "fourth": 3, "middle": 1, "last": -1, "other": None}),
     called=rf"{_B}(?:the )(?P<k>{{kind}}|(?P<s>{_NUM} by {_NUM}))(?:'s| is)(?: (?:number|mark))? (?P<m>{{name}})(?!{{no_name}})(?![\w])",
-    subject=r"(?:'s (?:got|fine|good|done|the|staples|tape|flap|side|vanes|screws|tabs|fan|corner|bottom|hangers|side|side's|is|been|not|all|at|every|just|only|missing|taped|stapled|rubbed|outside|buried|in)|'s (?=[a-z])| (?:is|isn't|was|wasn't|has|hasn't|had|hadn't|got|gets|did|didn't|does|doesn't|never|needs|still|came|went|looks|leaked|held|closes|goes|moves|runs|i|we|i'm|i've|got|next to it|on the other hand|too|not)(?![\w']))",
+    subject=r"(?:'s (?:got|fine|good|done|the|staples|tape|flap|side|vanes|screws|tabs|fan|corner|bottom|hangers|side|side's|is|been|not|all|at|every|just|only|missing|taped|stapled|rubbed|outside|buried|in)|'s (?=[a-z])| (?:is|isn't|was|wasn't|has|hasn't|had|hadn't|got|gets|did|didn't|does|doesn't|never|needs|still|came|went|looks|leaked|held|closes|goes|moves|runs|torn|ripped|crushed|soaked|punctured|delaminated|dented|i|we|i'm|i've|got|next to it|on the other hand|too|not)(?![\w']))",
     starts=r"[.;:?!,] +|(?<= )(?:but|except that|except for|except|(?<!the )only|though|although|while|and|so|just|because|apart from|aside from|other than|save|whereas|then|plus)(?= )",
     leads=r"(?:and |but |so |then |well |oh |now |also |with |for |on |in |of |as for |it's |that's |number |mark |the one on |the one in |the ones on |the )*",
     apart=r"(?:except(?: for| that)?|apart from|aside from|other than|all but|but not|only not|bar|save|excepting|besides)(?: on| for| in| at)? $",

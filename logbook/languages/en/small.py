@@ -149,6 +149,7 @@ ENGLISH_SMALL = Small(
     close_to=frozenset("next close adjacent right up".split()),
     part_names=frozenset("branch main trunk heel throat cheek cheeks top bottom front inlet outlet lid".split()),
     trimmed_parts=frozenset("male female flap top bottom heel throat".split()),
+    numbered_rooms=frozenset("room suite unit apartment building gate level lot bay grid column".split()),
     kept=frozenset("above over under underneath below behind outside inside beside near by beneath".split()),
     led=frozenset("in at on to up down across".split()),
     mends=frozenset(("patch",)),

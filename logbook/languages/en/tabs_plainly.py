@@ -14,6 +14,7 @@ _THEM = r"(?: (?:(?:any|one|all|a single one) of )?(?:them|'em|em|those|these|th
 _OVER = r"(?: (?:over|down|back|flat|out|tight|inside|at all))*"
 _LATER = r"(?: (?:yet|still|tomorrow|later|tonight|so far))?"
 _ENDS = r"(?=[.,;!]|$| (?:because|cause|since|so)\b)"
+_COUNTED = r"(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|eighteen|twenty|\d\d?)"
 _CUES = ("tabs", "tab ")
 _BENDS = ("bend", "bent", "fold", "turn", "knock", "hammer", "crimp", "lay", "laid")
 
@@ -37,4 +38,6 @@ ENGLISH_TABS_PLAINLY = (
         (("x", r"\g<n> tabs still need bending"),),
         beside=_BENDS,
     ),
+    # --- all of them, counted: "ten tabs out of ten are bent"
+    Plainer((" of ",), rf"(?<![\w'/-])(?P<x>(?:all )?(?P<n>{_COUNTED})(?: of)?(?: the)?(?: tabs)? (?:out of|of) (?:the |all )?(?P=n)(?: tabs)?)(?= (?:are |were |got |is |went )?(?:all )?(?:bent|folded|turned|hammered|down|crimped|tight)(?![\w']))", (("x", "all the tabs"),), beside=("tabs",), unless=rf"(?<![\w'/-])(?:but|except|not)(?![\w'])"),
 )

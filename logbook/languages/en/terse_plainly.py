@@ -27,10 +27,37 @@ _SIDES = r"(?:one|two|three|four|[1-4])"
 _NO_INCH = r"(?![ -]?(?:inch|in\b|\"|and a|by|x|feet|foot|mm|\d|/))"
 _N = rf"(?:\d+|{SAID_COUNT})"
 
-# mastic in the same way; looked for before it is told whether mastic is what closes the joint
-ENGLISH_TERSE_MASTIC = (
+_SOME_DONE = tuple([f"{many} {done}" for many in ("one", "two", "three", "four") for done in ("taped", "stapled")])
+_ONES = tuple("cap straight elbow tee transition reducer offset plenum wye branch section piece".split())
+_SEVERAL = rf"(?:{'|'.join(_ONES)})s(?!\w)"
+
+_WAITS = r"(?:none yet|not yet|(?:still )?(?:to do|to come|pending|waiting)|tomorrow|later(?: today| on)?|(?:in the|tomorrow) morning|monday|after lunch)"
+_TOLD_OFF = r"(?:(?:the |my )?(?:boss|lead|super|foreman|inspector|gc|office|\w+) (?:said|says|told (?:me|us))(?: to)? (?:skip|leave|forget|no|don't|not to|never mind)(?: (?:it|them|that|off|out|bother|for now|with it|with them))*)"
+_NOT_RIGHT = r"(?:wrong (?:size|ones|kind|width|set)|none came|never came|(?:the )?supplier (?:was |is |came )?short|what vanes|no need|waiting(?: (?:on|for) (?:them|the supplier|parts))?)"
+
+# those of which it must be known before it is told whether mastic is what closes the joint, or before their thing is looked for beside its place
+ENGLISH_TERSE_FIRST = (
     Plainer(("half", "part", "most", "some", "a bit", "a little", "third", "quarters", "not all"), rf"{_BEGINS}(?P<x>(?:the )?mastic(?:{_IS}| ){_PART}){_END}", (("x", "mastic on half of it"),), unless=_SINCE, beside=("mastic",)),
     Plainer(("none", "not yet", "later", "tomorrow", "to do", "to come", "pending", "ran out", "waiting"), rf"{_BEGINS}(?P<x>(?:the )?mastic{_IS}(?:none yet|not yet|none(?:{_THERE}{_SKIPPED}?|{_SKIPPED})|ran out|(?:still )?(?:to do|to come|pending|waiting)|tomorrow|later(?: today)?|(?:in the|tomorrow) morning)){_END}", (("x", "no mastic yet"),), unless=_SINCE, beside=("mastic",)),
+    Plainer(("forgot", "skipped", "pail ", "tube ", "bucket ", "dried", "missed"), rf"{_BEGINS}(?P<x>(?:the )?mastic{_IS}(?:forgot(?: (?:it|about it))?|skipped(?: it)?|missed it|(?:the )?(?:pail|tube|bucket|can)(?:'s| was| is| had| went)? (?:dry|empty|gone|dried(?: (?:out|up))?)|dried (?:out|up)(?: on me)?|{_TOLD_OFF})){_END}", (("x", "no mastic"),), unless=_SINCE, beside=("mastic",)),
+    Plainer(("missed",), rf"{_BEGINS}(?P<x>(?:the )?mastic{_IS}(?:(?:the )?(?:top|bottom|back|left|right|far side|one side|one spot) (?:side )?missed|missed (?:the )?(?:top|bottom|back|left|right|far side|one side|a spot|one spot)(?: side)?)){_END}", (("x", "mastic on half of it"),), unless=_SINCE, beside=("mastic",)),
+    # --- what the sign stands between: "Vanes, back at the shop", "Vanes, didn't fit"
+    Plainer(("shop", "truck", " van", "yard", "office", "fit", "stay", "stick", "go in"), rf"{_BEGINS}(?:the )?(?:turning )?(?:vanes|cross tabs)(?P<x>{_IS})(?=(?:back (?:at|in) the|at the (?:shop|yard|supply)|still (?:in|on|at) the|(?:in|on) the (?:truck|van|box|shop)(?=[.,;!]|$)|(?:didn't|don't|won't|wouldn't) (?:fit|go in|stay in|stick))(?![\w']))", (("x", " "),)),
+    Plainer(("wrong ", " came", "supplier", "what vanes", "no need", "waiting"), rf"{_BEGINS}(?P<x>(?:the )?(?:turning )?vanes{_IS}{_NOT_RIGHT}){_END}", (("x", "no vanes"),), unless=_SINCE),
+    *(
+        Plainer((" said ", " says ", " told "), rf"{_BEGINS}(?P<x>(?:the )?{said}{_IS}{_TOLD_OFF}){_END}", (("x", means),), unless=_SINCE, beside=(cue,))
+        for cue, said, means in (*_THINGS, ("rub", r"rub(?:bing)?(?:[ -]?down)?", "not rubbed"), ("patch", r"patch", "not patched"), ("tabs", r"tabs", "tabs are not bent"))
+    ),
+    # --- what waits: "Tabs, later", "Patch, tomorrow"
+    *(
+        Plainer(("yet", "to do", "to come", "pending", "waiting", "tomorrow", "later", "morning", "monday", "after lunch"), rf"{_BEGINS}(?P<x>(?:the )?{said}{_IS}{_WAITS}){_END}", (("x", means),), unless=_SINCE, beside=(cue,))
+        for cue, said, means in (("tabs", r"tabs", "tabs are not bent yet"), ("patch", r"patch(?:es)?", "not patched yet"), ("tape", r"tape", "not taped yet"), ("stapl", r"staples", "not stapled yet"), ("rub", r"rub(?:bing)?(?:[ -]?down)?", "not rubbed yet"))
+    ),
+    # --- how many sides of each: "Taped: 31 four, 32 three"
+    Plainer(("taped: ", "taped, ", "stapled: ", "stapled, "), rf"(?<![\w'])(?P<x>(?P<d>taped|stapled)[:,] )\d{{1,3}}(?P<y> )(?:all )?{_SIDES}(?P<z>(?: sides)?),? (?:and )?\d{{1,3}}(?P<v> )(?:all )?{_SIDES}(?P<w>(?: sides)?){_END}", (("x", ""), ("y", r" \g<d> "), ("z", " sides"), ("v", r" \g<d> "), ("w", " sides"))),
+    # --- vanes in some of several: "vanes in all but 22", "vanes in 40, none in 41"
+    Plainer(("vanes in ",), rf"(?<![\w'])vanes in (?:all|both|each)(?: of them)?(?P<x> (?:but|except(?: for)?|bar|save) )(?={_N}{_END})", (("x", ", no vanes in "),)),
+    Plainer((" none in ",), rf"(?<![\w'])vanes in {_N}(?:(?:,| and) {_N})*,? (?:and |but )?(?P<x>none) in (?={_N}(?:(?:,| and) {_N})*{_END})", (("x", "no vanes"),)),
 )
 
 ENGLISH_TERSE_PLAINLY = (
@@ -44,6 +71,7 @@ ENGLISH_TERSE_PLAINLY = (
     *(Plainer(("half", "part", "most", "some", "a bit", "a little", "third", "quarters", "not all"), rf"{_BEGINS}(?P<x>(?:the )?{said}{_IS}{_PART}){_END}", (("x", f"half {means}"),), unless=_SINCE, beside=(cue,)) for cue, said, means in _ACTS),
     *(Plainer(("started",), rf"{_BEGINS}(?P<x>(?:the )?{said}{_IS}(?:just |only )?started(?: (?:it|on it|that))?){_END}", (("x", f"half {means}"),), unless=_SINCE, beside=(cue,)) for cue, said, means in _ACTS),
     *(Plainer((" only",), rf"{_BEGINS}(?P<x>(?:the )?{said}{_IS})(?=(?:the )?(?:top|bottom|left|right)(?: side)?(?:(?:,| and|, and) (?:the )?(?:top|bottom|left|right)(?: sides?)?)* only{_END})", (("x", f"{means} "),), beside=(cue,)) for cue, said, means in _ACTS),
+    Plainer(("side",), rf"{_BEGINS}(?P<x>(?:the )?rub(?:bing)?(?:[ -]?down)?{_IS})(?=(?:only |just )?(?:one|two|three|[123]) sides?(?: only| done| so far)?{_END})", (("x", "rubbed "),)),
     # --- what is on its way: "Vanes, on order"
     Plainer(("on order", "coming", "to come", "back order", "backorder"), rf"{_BEGINS}(?:turning )?vanes(?P<x>{_IS})(?=(?:still )?(?:on (?:back ?)?order|coming|to come|back ?ordered)(?![\w']))", (("x", " "),)),
     # --- on how many sides, told of two acts one behind the other: "stapled four, taped three"
@@ -55,7 +83,8 @@ ENGLISH_TERSE_PLAINLY = (
     Plainer(("four", "4"), rf"(?<![\w'])stapled,? {_SIDES}(?P<x>)[.,;]? (?:and )?taped,? (?:four|4)(?P<y>){_END}", (("x", " sides"), ("y", " sides"))),
     Plainer(("taped three", "taped two", "taped 3", "taped 2"), rf"(?<![\w'])stapled,? four(?P<x>)[.,;]? (?:and )?taped,? (?:two|three|[23])(?P<y>){_END}", (("x", " sides"), ("y", " sides"))),
     Plainer(("taped three", "taped two", "taped 3", "taped 2"), rf"(?<![\w'])stapled,? (?:every |at )?(?:two|2)(?: inch(?:es)?)?[.,;] (?:and )?taped,?(?P<x>) (?:three|two|[23])(?P<y>){_END}", (("x", " with"), ("y", " inch tape")), beside=(" by ", "x"), unless=r"pieces|fittings|numbers|both|(?:straight|elbow|tee|cap)s|(?<!\w)(?:one|1),? (?:and )?(?:two|2)(?!\w)"),
-    Plainer(("three taped", "two taped", "four taped", "three stapled", "two stapled", "four stapled", "one taped", "one stapled"), rf"{_BEGINS}{_SIDES}(?P<x>) (?:taped|stapled),? and (?:all )?{_SIDES}(?P<y>) (?:taped|stapled)(?![\w'])", (("x", " sides"), ("y", " sides")), beside=tuple("cap straight elbow tee transition reducer offset plenum wye branch section".split()), unless=rf"(?:{KIND})s (?:number |numbers )?\d"),
+    Plainer(_SOME_DONE, rf"{_BEGINS}{_SIDES}(?P<x>) (?:taped|stapled),? and (?:all )?{_SIDES}(?P<y>) (?:taped|stapled)(?![\w'])", (("x", " sides"), ("y", " sides")), beside=_ONES, unless=_SEVERAL),
+    Plainer(_SOME_DONE, rf"{_BEGINS}{_SIDES}(?P<x>) (?:taped|stapled),? and (?:all )?{_SIDES}(?P<y>) (?:taped|stapled)(?![\w'])", (("x", " of them"), ("y", " of them")), beside=tuple([f"{one}s" for one in _ONES])),
     # --- over what length: "Over eight, run of 36", "top down four, run of 16"
     Plainer(("run of", " run "), rf"(?<![\w'])(?:over|off) {_N}(?: inch(?:es)?)?(?P<x>(?:,| in)? (?:a |with a )?run(?: of)? )(?=(?:\d\d|(?:twelve|\w+teen|\w+ty(?:[- ]\w+)?))(?: inch(?:es)?)?{_END})", (("x", ", length of "),), beside=("offset",)),
     Plainer((" run",), rf"(?<![\w'])(?:over|offset),? {_N}(?: inch(?:es)?)?(?:,| in)? {_N}(?P<x>(?: inch(?:es)?)?(?: of)? run){_END}", (("x", " long"),), beside=("offset",)),

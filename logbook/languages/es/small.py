@@ -75,6 +75,7 @@ SPANISH_SMALL = Small(
     machines=frozenset("compresor manguera generador".split()),
     half=frozenset("semi medio media casi mero apenas parcialmente".split()),
     half_behind=frozenset("medias mitad parcialmente".split()),
+    numbered_rooms=frozenset("cuarto salón oficina edificio nivel lote piso eje columna apartamento".split()),
     kept=frozenset("sobre arriba debajo encima detrás bajo junto".split()),
     led=frozenset("en al".split()),
     several_are=frozenset("están estan quedaron van fueron".split()),

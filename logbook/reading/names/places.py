@@ -21,7 +21,7 @@ def places(row: Row, language: Language) -> list[Claim]:
     for match in row.find("HUNG IT? (?P<w>OUTSIDE) (?=SEP|$)"):  # "hung it outside"
         made.append(claim(row, "place", row.words(*match.span("w")), *match.span("w")))
     for at, item in enumerate(row.items):
-        room = item.concept == "ROOM" and at + 1 < len(row.items) and row.items[at + 1].concept == "COUNT" and [one.concept for one in row.items[at + 2 : at + 3]] != ["COUNTED"]  # "since four o'clock"
+        room = item.concept == "ROOM" and row.words(at, at + 1).lower() in words_of("small.numbered_rooms") and at + 1 < len(row.items) and row.items[at + 1].concept == "COUNT" and [one.concept for one in row.items[at + 2 : at + 3]] != ["COUNTED"]  # "since four o'clock"
         if not (item.concept == "PLACE_NOUN" or room) or at <= done or row.is_blank(at):
             continue
         if item.value == WHOLE:
