@@ -69,6 +69,8 @@ _HARM = r"(?:hole|tear|torn|tore|rip|ripped|gash|slit|gouge|puncture|punctured|c
 _OF_IT = r"(?:(?:did|have) (?:i|we) (?:get )?|(?:is|was|are|were) (?:it|that|this one|that one|everything|the (?:tape|seams?|joints?|facing))(?: all)? |all )?"
 _ALL_OF_IT = r"(?: (?:it|that|them|the (?:seams?|joints?|tape|facing|thing|whole thing)))?(?: (?:down|up|off|on it|on|all|around|all around))*"
 
+_NAMED = r"(?:the )?(?:straight|elbow|tee|offset|transition|reducer|wye|branch|collar|end cap|cap|plenum|number|piece)(?: number)? \d{1,3}"
+
 ENGLISH_ANSWERED_BY_HIMSELF = (
     # --- why not, for a no
     Plainer((" box", " boxes"), rf"{_WHETHER}(?P<x>(?:the |that |my |our |whole |second |last )*box(?:es)?) (?={_NEVER_CAME}{_ENDS}|(?:got|was|is|'s|went) ){_YET}", (("x", "no. They"),)),
@@ -103,8 +105,11 @@ ENGLISH_ANSWERED_BY_HIMSELF = (
         )
     ),
     Plainer(("? ",), rf"{_STARTS}{_LEADS}{_OF_IT}(?:rub(?:bed)?|wiped?|trim(?:med)?|cleaned){_ALL_OF_IT}\? (?P<x>{_YES_BUT}?{_SOME}|{_YES_BUT}{_EXCEPT}|(?:just |only |on )*(?:{_SIDES}|{_SIDE})(?: only)?){_PART_ENDS}{_YET}", (("x", "no"),)),
+    Plainer(("staples? ",), rf"{_STARTS}(?P<x>{_LEADS}(?:the |any )?staples\? (?:yes, |just |only |on )*)(?=(?:one|two|three|all four|four) sides?(?: only)?(?:[.,;!]|$))", (("x", "stapled "),)),
+    *(Plainer(("? ",), rf"{_STARTS}(?P<x>{_LEADS}(?:did (?:i|we) {verb} (?P<n>{_NAMED})|(?:is|was) (?P<m>{_NAMED})(?: all)? {done})\? {_YES_BUT}?(?:only |just )?)(?=(?!not ){_SOME}|{_EXCEPT}|on (?:all|both|one|two|three|four)|all but |except )", (("x", rf"\g<n>\g<m> {done} "),)) for verb, done in (("tape", "taped"), ("staple", "stapled"))),
     # --- what he could see through the tape, and whether the facing was clean
     Plainer(("scrim",), rf"(?P<x>(?:(?:can|could) (?:you|i|we) see|does|is|do i see|did|was) (?:the |any )?(?:scrim|weave)(?: (?:show|showing|come through|coming through|through|at all|yet|there))*\? (?:well,? )?(?:not (?:really|much|quite|everywhere|all over|very|so much|yet|on [\w ]{{3,24}})|no|nope|barely|hardly|scarcely|a little|in spots|in places|only [\w ]{{3,24}}|just [\w ]{{3,24}}|kind of|sort of|not at all|maybe half|half of it))(?=[.,;!]|$)", (("x", "the scrim doesn't show"),)),
+    Plainer(("scrim? ",), r"(?<![\w'])scrim(?P<x>\? )(?=(?:showing|shows|showed|you can see|coming through))", (("x", " "),)),
     Plainer(("clean? ", "clean first? ", "clean it? ", "dust free? ", "clean when "), rf"{_STARTS}{_LEADS}(?P<x>(?:(?:is|was) (?:it|the (?:facing|foil|surface|board)) )?clean(?: first| enough)?\? )(?P<y>(?:no|nope|nah|it was not|it wasn't|it isn't|it's not|hardly|not really|not so much|not quite|not very|not at all|far from it|filthy|dusty)(?=[.,;!]|$))", (("x", "wiped? "), ("y", "no"))),
     # --- a measure that was asked for, and is not so
     Plainer(("staples at", "staples every", "staples on"), rf"{_STARTS}{_LEADS}(?P<x>(?:are |were )?(?:the |my |all the )*staples (?:all |still )?(?:at|every|on|spaced) {_MEASURE}(?: (?:apart|centers?))?\? (?:no|nope|nah|they are not|they aren't|they're not|not quite|not hardly|not really|almost|close|not even close)[.,;] (?:(?:they're|they are|it's|more like|i'm|mine are|they came out|they run|they're more like) )?(?:at |every |about )*)(?={_MEASURE}(?![\w'/-]))", (("x", "the staples are at "),)),
