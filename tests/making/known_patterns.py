@@ -15,8 +15,10 @@ HERE = Path(__file__).resolve().parent
 sys.path[:0] = [str(HERE.parent), str(HERE.parent.parent)]
 from reading_cases import FILES, drawn, sentences  # noqa: E402
 
+from logbook.languages import LANGUAGES  # noqa: E402
 from logbook.reading import read  # noqa: E402
-from logbook.reading.words.known import digest, reckoned  # noqa: E402
+from logbook.reading.own import asides  # noqa: E402
+from logbook.reading.words.known import digest, reckoned, words_reckoned  # noqa: E402
 from logbook.reading.words.likely import Likely  # noqa: E402
 
 FILE = HERE.parent.parent / "logbook" / "reading" / "words" / "known.json"
@@ -29,7 +31,8 @@ def lines() -> dict[str, str]:
             read(case.text, language=case.language)
     patterns = {one.pattern for one in gc.get_objects() if type(one) is Likely}
     found = {digest(pattern): reckoned(pattern) for pattern in patterns}
-    return {key: json.dumps([*one[:4], sorted(one.opens)], ensure_ascii=False, separators=(",", ":")) for key, one in sorted(found.items())}
+    worded = {digest(pattern): words_reckoned(pattern) for code in LANGUAGES for pattern in asides.patterns(code)}
+    return {key: json.dumps([*one[:4], sorted(one.opens), *([worded[key]] if key in worded else [])], ensure_ascii=False, separators=(",", ":")) for key, one in sorted(found.items())}
 
 
 def main() -> int:

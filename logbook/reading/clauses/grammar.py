@@ -56,6 +56,11 @@ def _codes() -> dict[str, str]:
 @cache
 def compiled(pattern: str) -> re.Pattern[str]:
     """The pattern over rows. KeyError: a name that is no concept of any language."""
+    return re.compile(_lettered(pattern))
+
+
+def _lettered(pattern: str) -> str:
+    """The pattern with a letter for each name of a concept."""
     codes = _codes()
 
     def letters(match: re.Match[str]) -> str:
@@ -64,13 +69,13 @@ def compiled(pattern: str) -> re.Pattern[str]:
             return "[" + "".join(codes[c] for c in CLASSES[name] if c in codes) + "]"
         return codes[name]
 
-    return re.compile(_NAME.sub(letters, pattern).replace(" ", "").replace("\n", ""))
+    return _NAME.sub(letters, pattern).replace(" ", "").replace("\n", "")
 
 
 @cache
 def one_of_each(pattern: str) -> tuple[frozenset[str], ...]:
     """Sets of concepts, as letters of a row: where a row holds none of one of these sets, the pattern matches nowhere."""
-    needs = {frozenset(letters) for letters in _required(_parser.parse(compiled(pattern).pattern))}
+    needs = {frozenset(letters) for letters in _required(_parser.parse(_lettered(pattern)))}
     return tuple(sorted((one for one in needs if not any(other < one for other in needs)), key=lambda one: (len(one), sorted(one))))
 
 

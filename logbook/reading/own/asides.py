@@ -19,7 +19,8 @@ from logbook.reading.clauses.claims import Claim, Open, claim
 from logbook.reading.clauses.grammar import VOID, Row
 from logbook.reading.words.items import Item
 from logbook.reading.words.letters import Index, beginnings, by_start
-from logbook.reading.words.likely import Likely, words_of_each
+from logbook.reading.words.known import words_of_each
+from logbook.reading.words.likely import Likely
 from logbook.reading.words.needs import SHORTEST
 from logbook.reading.clauses.parts import Part
 from logbook.reading.clauses.sketch import Sketch, sketches
@@ -48,6 +49,11 @@ def _rows(code: str) -> tuple[tuple[Aside, Likely, re.Pattern[str] | None], ...]
     return tuple((one, Likely(rf"(?<![\w'])(?:{_apart(one.words).replace('{name}', names)})"), re.compile(one.unless) if one.unless else None) for one in said)
 
 
+def patterns(code: str) -> tuple[str, ...]:
+    """Those of all rows, of each of which its words are asked for."""
+    return tuple(pattern.pattern for _, pattern, _ in _rows(code))
+
+
 def _apart(words: str) -> str:
     """The ending of "let's" may stand apart as an item of its own."""
     return re.sub(r"(?<!n)(?<!\?)'(?=(?:s|d|m|re|ll)(?![\w?]))", " ?'", words)
@@ -61,7 +67,7 @@ def _own_again(code: str) -> re.Pattern[str]:
 @cache
 def _asked(code: str) -> tuple[Index, tuple[_Words, ...]]:
     """The rows by their cues and the words of which a text must hold one of each for a row to find something; and these words."""
-    words = [words_of_each(pattern.pattern) for _, pattern, _ in _rows(code)]
+    words = [words_of_each(pattern) for pattern in patterns(code)]
     index = Index((by_start(one.cues), (one.cues, *some), ()) for (one, *_), some in zip(_rows(code), words, strict=True))
     return index, tuple(tuple((frozenset([one[:SHORTEST] for one in some]), some) for some in each) for each in words)
 

@@ -70,7 +70,7 @@ class _Patterns:
     """The patterns of one row: what stands behind the nouns, and the whole of those that lead to them with what they begin with."""
 
     behind: re.Pattern[str]
-    ahead: tuple[tuple[re.Pattern[str], re.Pattern[str]], ...]
+    ahead: tuple[tuple[Likely, Likely], ...]
 
 
 @cache
@@ -113,7 +113,7 @@ def _compiled(code: str, member: str) -> _Patterns:
         place = next(one for one in ("{acts}", "{any}", "{deeds}") if one in pattern)
         before, _, after = pattern.partition(place)
         if before:
-            ahead.append((re.compile(before), re.compile(before + {"{acts}": listed, "{any}": anything, "{deeds}": of_deeds}[place] + faulty + after)))
+            ahead.append((Likely(before), Likely(before + {"{acts}": listed, "{any}": anything, "{deeds}": of_deeds}[place] + faulty + after)))
         else:
             behind.append(after)
     return _Patterns(re.compile("|".join(behind) or "(?!)"), tuple(ahead))

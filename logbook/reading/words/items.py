@@ -18,7 +18,7 @@ from logbook.reading.words import measures
 from logbook.reading.words.closure_marks import closure_mark
 from logbook.reading.words.phrasing import words_of
 from logbook.reading.words.spelled import cuts_of, laid_out, written_out
-from logbook.reading.words.tokens import Token, tokens
+from logbook.reading.words.tokens import Token, bare, lows, tokens
 from logbook.record import record
 
 FUZZY_SCORE = 84  # of 100; measured: "transission" 86, while "tea" is nearer to "taped" than to "tee"
@@ -65,22 +65,22 @@ def book(code: str) -> Book:
     also: list[tuple[str, object]] = []
     for concept, value, spelled in _entries(language):
         for phrase in spelled.split("|"):
-            words = tokens(phrase)
+            words = lows(phrase)
             _learn(phrases, known, words, (concept, value))
-            if cuts := cuts_of(phrase, words, rows):  # "could have": the text is read with "could've"
+            if any(row.spelled in phrase for word in words if word in rows for row in rows[word]) and (cuts := cuts_of(phrase, tokens(phrase), rows)):  # "could have": the text is read with "could've"
                 also.append((written_out(phrase, cuts), (concept, value)))
     for phrase, means in also:
-        _learn(phrases, known, tokens(phrase.lower()), means)
+        _learn(phrases, known, lows(phrase.lower()), means)
     if language.accents_fall:
         _without_accents(phrases, language)
     units: dict[str, list] = {}
     for unit, spelled in language.units:
         for phrase in spelled.split("|"):
-            words = tuple(token.low for token in tokens(phrase))
+            words = lows(phrase)
             units.setdefault(words[0], []).append((words, unit))
     misheard: dict[str, list] = {}
     for row in language.misheard:
-        words = tuple(token.low for token in tokens(row.words))
+        words = lows(row.words)
         misheard.setdefault(words[0], []).append((words, row))
     longest = lambda rows: tuple(sorted(rows, key=lambda row: -len(row[0])))  # noqa: E731
     return Book(
@@ -93,14 +93,14 @@ def book(code: str) -> Book:
     )
 
 
-def _learn(phrases: dict, known: set[str], words: tuple[Token, ...], means) -> None:
+def _learn(phrases: dict, known: set[str], words: tuple[str, ...], means) -> None:
     """A phrase without a word would stand everywhere and lead on to nothing: two strokes behind one another in a list of words are refused."""
     if not words:
         raise ValueError(f"a phrase of {means!r} has no word")
     path = phrases
-    for token in words:
-        path = path.setdefault(token.low, {})
-        known.add(token.low)
+    for one in words:
+        path = path.setdefault(one, {})
+    known.update(words)
     path.setdefault(_END, means)
 
 
@@ -110,12 +110,12 @@ def _without_accents(phrases: dict, language: Language) -> None:
         for phrase in spelled.split("|"):
             if phrase.isascii():
                 continue
-            words = tokens(phrase)
-            if all(token.low == token.bare for token in words) or (len(words) == 1 and words[0].bare in language.accents_kept):
+            words = tuple(map(bare, lows(phrase)))
+            if words == lows(phrase) or (len(words) == 1 and words[0] in language.accents_kept):
                 continue
             path = phrases
-            for token in words:
-                path = path.setdefault(token.bare, {})
+            for one in words:
+                path = path.setdefault(one, {})
             path.setdefault(_END, (concept, value))
 
 

@@ -16,7 +16,7 @@ from re import _parser  # the standard library's own reading of a pattern; it ha
 from types import MappingProxyType
 from typing import NamedTuple
 
-from logbook.reading.words.needs import needed, shortest
+from logbook.reading.words.needs import MOST, needed, shortest, words_needed
 from logbook.reading.words.openings import openings
 
 
@@ -34,7 +34,7 @@ def known(pattern: str) -> Known:
     kept = _kept().get(digest(pattern))
     if kept is None:
         return reckoned(pattern)
-    needs, besides, low, high, opens = kept
+    needs, besides, low, high, opens = kept[:5]
     return Known(tuple(needs), tuple(map(tuple, besides)), low, high, frozenset(opens))
 
 
@@ -43,6 +43,16 @@ def reckoned(pattern: str) -> Known:
     each = needed(parsed)
     needs = next((letters for one in each if (letters := shortest(one))), ())
     return Known(needs, tuple(tuple(sorted(one)) for one in each), *parsed.getwidth(), openings(parsed))
+
+
+def words_of_each(pattern: str) -> tuple[tuple[str, ...], ...]:
+    """Sets of words or parts of words, of each of which every match of the pattern holds one, wherever the signs between its words may stand."""
+    kept = _kept().get(digest(pattern), ())
+    return tuple(map(tuple, kept[5])) if len(kept) > 5 else words_reckoned(pattern)
+
+
+def words_reckoned(pattern: str) -> tuple[tuple[str, ...], ...]:
+    return tuple(sorted((shortest(one) for one in set(words_needed(pattern)) if len(one) <= MOST), key=lambda one: (len(one), one)))
 
 
 def digest(pattern: str) -> str:

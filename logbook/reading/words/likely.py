@@ -13,7 +13,7 @@ from functools import cache
 
 from logbook.reading.words.known import known
 from logbook.reading.words.letters import Index, beginnings, by_start, word_places
-from logbook.reading.words.needs import MOST, SHORTEST, of_word, shortest, words_needed
+from logbook.reading.words.needs import SHORTEST, of_word
 
 _AT_WORD = r"(?<![\w'])"
 
@@ -172,8 +172,3 @@ def _parted(pattern: str) -> list[str]:
         else:
             made[-1] += step
     return made
-
-
-def words_of_each(pattern: str) -> tuple[tuple[str, ...], ...]:
-    """Sets of words or parts of words, of each of which every match of the pattern holds one, wherever the signs between its words may stand."""
-    return tuple(sorted((shortest(one) for one in set(words_needed(pattern)) if len(one) <= MOST), key=len))

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from logbook.languages.thumbs import Short
-from logbook.reading.words.tokens import Token, tokens
+from logbook.reading.words.tokens import Token, lows
 
 _NEAR = 32  # letters on either side that are looked at
 
@@ -36,7 +36,7 @@ def laid_out(shorts: Iterable[Short]) -> Mapping[str, tuple[Row, ...]]:
     """The first word of each spelling, with its rows, the longest first and those that ask for neighbours before those that ask for none."""
     rows: dict[str, list[Row]] = {}
     for one in shorts:
-        words = tuple(token.low for token in tokens(one.words))
+        words = lows(one.words)
         rows.setdefault(words[0], []).append(Row(one.words, len(words), one.means, one.same, re.compile(one.before) if one.before else None, re.compile(one.after) if one.after else None))
     return {first: tuple(sorted(told, key=lambda row: (-row.tokens, row.before is row.after is None))) for first, told in rows.items()}
 

@@ -66,6 +66,13 @@ def tokens(text: str) -> tuple[Token, ...]:
     return tuple(found)
 
 
+def lows(phrase: str) -> tuple[str, ...]:
+    """The words of a phrase in lower case, as its tokens have them. Most of the hundred thousand phrases of a lexicon are letters and blanks alone, and are parted without looking for signs."""
+    if phrase.replace(" ", "").isalpha():
+        return tuple(phrase.lower().split())
+    return tuple(token.low for token in tokens(phrase))
+
+
 def _rest(text: str, start: int, end: int):
     """What a word with a dot left over: the dot, and perhaps another word right behind it."""
     for match in _TOKEN.finditer(text, start, end):
