@@ -1,6 +1,8 @@
-"""Shared by every test: one way to run hypothesis, one pair of real ears."""
+"""Shared by every test: one way to run hypothesis, one pair of real ears, and the package compiled once for all the processes that are started."""
 
+import compileall
 import os
+from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, settings
@@ -10,6 +12,12 @@ settings.register_profile(
     "logbook", derandomize=True, max_examples=50, deadline=None, suppress_health_check=[HealthCheck.too_slow]
 )
 settings.load_profile("logbook")
+
+
+def pytest_configure(config):
+    """Where Python is told to write no bytecode, every server, worker and child of a test would compile the package anew: a second each."""
+    if not hasattr(config, "workerinput"):
+        compileall.compile_dir(Path(__file__).parent.parent / "logbook", quiet=1)
 
 
 @pytest.fixture(scope="session")

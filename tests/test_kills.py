@@ -6,7 +6,7 @@ import killing
 import pytest
 
 SEED = 20_261_014
-KILLS = 40
+KILLS = 24
 
 
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="looks processes up in /proc")
