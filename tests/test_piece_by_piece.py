@@ -14,7 +14,7 @@ from logbook.reading import read, reader
 def told_whole(text: str) -> str | None:
     """The mark of the one piece that is named at once and told with its work; None of any other note, and of one with a run, which holds for the next piece too."""
     told = read(text, language="en")
-    if len(told.fittings) != 1 or told.shift or told.withdraws or told.fittings[0].same_as or text[-1] not in ".!" or " of them" in text or "The last two" in text or "The last one" in text:  # "every one of them" may be of both, and so may "the last two"; "the last one" is the piece before
+    if len(told.fittings) != 1 or told.shift or told.withdraws or told.fittings[0].same_as or text[-1] not in ".!" or " of them" in text or "he last two" in text or "The last one" in text:  # "every one of them" may be of both, and so may "the last two"; "the last one" is the piece before
         return None
     facts = {fact.name: fact for fact in told.fittings[0].facts}
     whole = {"mark", "kind"} <= facts.keys() and "run" not in facts and facts["kind"].start == 0 and any(fact.value is True for fact in facts.values())
