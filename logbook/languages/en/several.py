@@ -35,7 +35,7 @@ ENGLISH_SEVERAL = Several(
     ranges=r"(?: through | thru | to |-| up to )",
     led=r"(?:number|numbers|mark|marks|piece|pieces|no\.|#|fitting|fittings)",
     whole=(
-        rf"{_B}(?:(?:all|both|each|every one|either)(?! of (?:his|hers|theirs|yours|their|your|(?!mine)[a-z]+'s)(?![\w']))(?: of)?(?: (?:them|these|those|'em|mine|ones?|(?:the |my |these |those |of )*(?:two |three |four |five |six )?(?:pieces|fittings|{{several}})|(?:of )?(?:the |my |these |those )?(?:two|three|four|five|six)(?! (?:sides?|seams|joints|corners|ends|edges|flaps|inch\w*))))?"
+        rf"{_B}(?:(?:all(?! [^.;?!]*(?:otherwise|(?:other|apart|aside) (?:than|from) that)(?![\w']))|both|each|every one|either)(?! of (?:his|hers|theirs|yours|their|your|(?!mine)[a-z]+'s)(?![\w']))(?: of)?(?: (?:them|these|those|'em|mine|ones?|(?:the |my |these |those |of )*(?:two |three |four |five |six )?(?:pieces|fittings|{{several}})|(?:of )?(?:the |my |these |those )?(?:two|three|four|five|six)(?! (?:sides?|seams|joints|corners|ends|edges|flaps|inch\w*))))?"
         r"(?! (?:around|round|the|sides?|ends?|seams?|joints?|corners?|edges?|flaps?|of it|right|i\b|staples?|tabs?|hangers?|straps?|vanes?|screws?|time|day|(?:two|three|four) (?:sides|seams|joints|corners|ends|edges|flaps)|over|along)(?![\w']))"
         r"|(?:the )?(?:two|three|four|five) of them|everything(?= (?:on|is)|'s| has)|(?:the|these|those|my) (?:two |three |four )?{several}|(?:two|three|four|five|six) (?:of (?:the|my) )?(?:{several}|pieces|fittings)|the (?:pair|lot)(?! on)|(?:^|(?<=[.;?!] )){several}(?=,))(?![\w'])(?<!at all)"
     ),
