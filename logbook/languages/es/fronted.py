@@ -35,6 +35,8 @@ SPANISH_FRONTED = (
         for verb, did in (("medi", "medí"), ("traza", "tracé"), ("marca", "marqué"))
     ),
     Plainer((" por ",), r"\b(?:medi|medimos|medir(?:l[oa])?|marque|marcamos|marcar(?:l[oa])?) (?P<x>por)(?= (?:el |la )?(?:lado |punta |extremo |parte )?(?:del? )?(?:macho|hembra)\b)", (("x", "desde"),)),
+    Plainer(("midiendo ", "trazando ", "marcando ", "empezando "), r"(?P<x>\b(?:l[oa] )?(?:saque|hice|arme|corte|sacamos|hicimos|armamos) (?:midiendo|trazando|marcando|empezando)(?:l[oa])? (?:desde el|desde la|desde|por el|por la|por|del|de la|de))(?= (?:lado |punta |extremo )?(?:del? )?macho\b)", (("x", "tracé desde el"),)),
+    Plainer((" sacar", " hacer", " armar"), r"(?P<x>\b(?:me toco|nos toco|tuve que|tuvimos que|me puse a|hubo que|me vi obligado a) (?:sacar|hacer|armar)(?:l[oa])? (?:empezando )?(?:desde el|desde la|desde|por el|por la|por|del|de la|de))(?= (?:lado |punta |extremo )?(?:del? )?macho\b)", (("x", "tracé desde el"),)),
     Plainer(("medidas ",), r"(?P<x>(?:todas )?(?:las |mis )?medidas (?:(?:me|todas|las) )*(?:salieron|vienen|son|fueron|salen|saque|sacamos|tome|tomamos|agarre) )(?=(?:de|del|desde) (?:la |el )?(?:punta |lado |extremo )?(?:macho|hembra)\b)", (("x", "medí "),)),
     # --- "tiras cruzadas: largo siete, separación doce"
     Plainer((" largo ",), rf"{_STRIPS}(?P<x>[:,]? (?:de )?largo (?:de )?){_FAR}(?P<y>,? (?:y )?(?:de )?(?:separacion|distancia|espaciado) (?:de )?)(?={_FAR})", (("x", " de "), ("y", " de largo a cada ")), beside=("tiras ", "tabs")),

@@ -36,8 +36,11 @@ _SHORT = (
     rf"|(?:y |pero )*me (?:hablaron|llamaron|interrumpieron|sacaron|mandaron|quede|cortaron|pararon)(?: (?:a|en|por) (?:la mitad|media|medio camino|medias|(?:la |el ){_STOPS}))"
     rf"|(?:y |pero )*(?:nomas |apenas |solo )*(?:llegue|llegamos|voy|iba|me quede) (?:nomas |apenas |solo |como |ahi )*(?:a|por|en|hasta) (?:la mitad|mitad|media|medio|medias|mas de la mitad|(?:la |el ){_STOPS})(?: \w+)?|a la mitad"
 )
+_NAMED_SIDE = r"(?:(?:por|en|de|del|a) )?(?:arriba|abajo|atras|(?:el |la )?(?:lado|cara|costado|parte|orilla) de (?:arriba|abajo|atras)|(?:el|la) de (?:arriba|abajo|atras|adelante)|los (?:costados|lados)|las orillas|los de los lados)"
+_ONE_SIDE = r"(?:(?:por|en|de|del|a|al) )?(?:(?:el|la) )?(?:(?:lado|cara|costado|parte|orilla) )?(?:del|de la|de el|de) (?:losa|pared|viga|trabe|muro|piso|techo|columna|tubo|tuberia|plafon)"
 _REACHED_NOT = r"no (?:(?:me|se|le|nos|la|lo) )*(?:cabia|cupo|cabe|entro|entraba|entra|llego|llega|llegaba|llegue|alcance|alcanzo|alcanzaba|pude|pudo|pudimos|hubo|habia|hay|quiso)(?: (?:la|el|mi|a|como|modo|campo|lugar|espacio|manera|para|de|mano|brazo|pistola|grapadora|engrapadora|poner|ponerle|meter|meterle|meterla|meterlas|llegar|entrar|encintar|encintarla|engrapar|engraparla|cinta|cintas|grapas|bien|ya))*"
-_CUES_REACH = (" no cabia", " no me cabia", " no cupo", " no me cupo", " no cabe", " no me cabe", " no entr", " no le entr", " no me entr", " no lleg", " no me lleg", " no le lleg", " no alcan", " no le alcan", " no se pud", " no pud", " no hubo", " no habia", " no hay", " no se alcan", " no se quiso")
+_LEFT_BARE = r"(?:(?:l[oa]s?|se|me) )*(?:deje|dejamos|quedaron|quedo|van?|estan?|siguen?|fueron|fue) (?:asi )?(?:pelon\w*|pelad[oa]s?|encuerad[oa]s?|desnud[oa]s?|sin nada(?: encima)?|en blanco|al aire)"
+_CUES_REACH = (" no,", " no.", " no;", " no", " pelon", " pelad", " encuerad", " desnud", " sin nada", " en blanco", " al aire"," no cabia", " no me cabia", " no cupo", " no me cupo", " no cabe", " no me cabe", " no entr", " no le entr", " no me entr", " no lleg", " no me lleg", " no le lleg", " no alcan", " no le alcan", " no se pud", " no pud", " no hubo", " no habia", " no hay", " no se alcan", " no se quiso")
 _CUES_WHERE = (" donde ", "adonde", " hasta ", " partes", " pedaz", " pedacit", " tramos", " cachos", " lados ", " orillas ", " la parte ", "frente", "adelante", " cara", " se ve", " se mira", " que pude", "que pudimos", "que se pudo", "que alcan", "que se dejo", " solo lado", " un lado ")
 _CUES_BUT = ("menos ", "excepto", "salvo", "quitando", "aparte de", "fuera de", "excepcion", "sin contar", " sin ", "deje", "dejamos", "salte", "brinque", "llegue", "alcance", "no pude", "falto", "faltaron", "debiendo", "atras", "abajo", "arriba", "adentro")
 _CUES_DEGREE = ("mayor", "gran parte", "parcial", "incomplet", "sin acabar", "sin terminar", "sin completar", "ciento", "%", "casi ", " no tod", " no complet", " no del todo", " no enter", " poco", "poquito", "tantito", " algo", " si y otr")
@@ -48,15 +51,18 @@ _EXTENTS = ((_CUES_WHERE, _WHERE), (_CUES_BUT, _BUT), (_CUES_DEGREE, _DEGREE), (
 _STILL_HAS = (("cinta|teip|tape", "encintada"), ("grapas", "grapada"), ("vanes|alabes|aletas|guias", "le puse los vanes"))
 
 SPANISH_IN_PART = (
+    # "los tres lados que alcancé": so many, and those alone
+    Plainer((" que alcance", " que pude", " que alcanzaba", " que se dejaron", " que alcanzamos"), r"\b(?:encint\w+|teip\w+|(?:en)?grap\w+|cinta|tape)\b[^.;]{0,16}?(?P<p> (?:(?:en|por) )?(?:l[oa]s )?)(?:un|dos|tres) (?:lados|caras|costados)(?P<x> que (?:(?:si|me|se|yo) )*(?:alcance|pude|alcanzaba|dejaron|alcanzamos))(?= *(?:$|[,;.]| y | pero ))", (("p", " en "), ("x", ""))),
     # "le puse cinta por los costados, arriba no cabía la mano": the side that he did not get at
     *(
         Plainer(
             _CUES_REACH,
-            rf"\b(?:{did})\b[^.;]{{0,60}}?[,;.] (?:(?:y|pero|nomas que) )?(?P<s>(?:(?:por|en|de|del|a) )?(?:arriba|abajo|atras|(?:el |la )?(?:lado|cara|costado|parte|orilla) de (?:arriba|abajo|atras|la pared|la viga|el muro|la losa|la columna|el tubo)|(?:el|la) de (?:arriba|abajo|atras)))(?P<x>,? (?:ahi )?(?:ya )?{_REACHED_NOT}){_END}",
-            (("x", f" sin {thing}"),),
+            rf"\b(?:{did})\b[^.;]{{0,60}}?[,;.] (?:(?:y|pero|nomas que) )?(?P<s>{side})(?P<x>,? (?:ahi )?(?:ya )?(?:{_REACHED_NOT}|{_LEFT_BARE}{bare})){_END}",
+            (*((("s", as_said),) if as_said else ()), ("x", f" sin {thing}")),
             unless=rf"{_DONE_SINCE}|\b(?:pero )?(?:si|ya) (?:l[oae]s? )?(?:puse|pude|alcance|metimos|pusimos)\b|espatula|paleta|squeegee|tallar|frotar",
         )
         for did, thing in ((r"encint\w+|teip\w*|cinta|tape", "cinta"), (r"(?:en)?grap\w+", "grapas"))
+        for side, as_said, bare in ((_NAMED_SIDE, "", ""), (_ONE_SIDE, "el otro lado", r"|no(?= *(?:$|[,;.]))"))
     ),
     *(Plainer(cues, rf"{_NOT}(?:{_DONE}|{_PUT}){_FILL}(?P<x>,? (?:{extent})){_END}", (("x", " hasta donde alcancé"),), unless=_DONE_SINCE) for cues, extent in _EXTENTS),
     *(Plainer(cues, rf"{_NOT}(?P<x>(?:parch|tap|remend|repar|cubr)(?:e|i|amos|imos)(?: (?:con|el|la|todo|cinta|mastique|hoyo|rasgon|rotura))*,? (?:{extent}|a medias|mas o menos|la mitad|un lado|(?:dos|tres) lados|(?:nomas |solo |nada mas )?(?:en |por )?las (?:esquinas|orillas|puntas))){_END}", (("x", "no quedó parchada"),), unless=_DONE_SINCE, beside=("rasg", "rot", "hoyo", "agujer", "raj", "cort", "golpe", "aplast", "pich", "ponch", "desgarr", "daña", "pelad", "despeg")) for cues, extent in (*_EXTENTS, (("a medias", "mas o menos", "la mitad", " lado", "esquinas", "orillas", "puntas"), "a medias"))),

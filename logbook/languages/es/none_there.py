@@ -25,6 +25,8 @@ _NO_PATCH_AHEAD = r"(?:(?:se )?(?:me |nos )?olvid(?:o|aron|e)(?: poner(?:le)?)?|
 _NO_PATCH_BEHIND = r"(?:(?:no|nunca|tampoco) (?:se )?(?:l[eo] |me |nos )?(?:puse|pusimos|meti|metimos|eche|lleva|trae|tiene|hay|hubo|habia|use|hice)|(?:se )?(?:me |nos )olvid(?:o|aron)|(?:queda |quedo |esta )?pendientes?|qued(?:e|o) debiendo|tampoco|nada|no llego|se l[oa] (?:pongo|voy a poner) mañana|(?:para )?mañana)"
 
 SPANISH_NONE_THERE = (
+    # "el paquete de aletas está sin abrir en el andamio"
+    Plainer(("paquete de ", "caja de ", "bolsa de ", "juego de ", "bulto de "), rf"(?P<x>(?:(?:el|la|mi|todo el|toda la) )?(?:paquete|caja|bolsa|juego|bulto) de (?P<t>aletas|vanes|alabes|guias) (?:(?:todavia|aun|ya|se) )*(?:esta|sigue|quedo|anda)(?: (?:todavia|aun|tod[oa]|ahi|alla))* (?:sin (?:abrir|usar|tocar)|cerrad[oa]|enter[oa]|(?:en|sobre|arriba de) (?:el|la|mi) \w+)(?: (?:en|sobre|arriba de|abajo en) (?:el|la|mi) \w+)?)(?= *(?:$|[,;.]| y | pero | porque ))", (("x", r"no lleva \g<t>"),), unless=_SINCE),
     # the mend
     Plainer(("parche",), rf"{_NOT}(?P<x>\b{_NO_PATCH_AHEAD} (?:el |un |los |unos )?)(?=parches?(?: nada)?{_END})", (("x", "no le puse "),), unless=_SINCE),
     Plainer(("parche",), rf"(?<!el )(?<!un )(?<!con )(?P<x>\b(?:el |un |los )?parches?,? (?:todavia |aun |ya )?{_NO_PATCH_BEHIND}){_END}", (("x", "no le puse parche"),), unless=_SINCE),

@@ -68,8 +68,9 @@ SPANISH_OTHER_SENSES = (
     # --- "ele de noventa": an elbow
     Plainer(("ele ",  "ele, "), rf"\b(?P<x>(?:una |la )?ele)(?= (?:de|a) (?:noventa|cuarenta y cinco|treinta|90|45|30)\b|,? (?:de )?{COUNT} (?:por|x) {COUNT}\b|,? (?:noventa|cuarenta y cinco|90|45) grados)", (("x", "codo"),)),
     # --- "una cortada de una pulgada de ancho en el aluminio": the foil is cut there, and no piece to its length
-    Plainer((" cortad", " corte", "cortada ", "cortadita "), rf"\b(?:hay|tiene|trae|traia|tenia|quedo|hizo|hice|hicimos|hicieron|dio|di|ve|vi|encontre|halle|con|pego|lleva) (?P<x>(?:(?:una|un|otra|otro) )?(?:cortad(?:a|ita|on)|corte(?:cito)?)(?: de (?:navaja|cuchillo|cutter))?)(?= (?:{_AS_BIG} ){{0,2}}(?:en|sobre|por|al?) (?:el|la|un|una|l) ?{_FACE}\b)", (("x", "una rajada"),)),
+    Plainer((" cortad", " corte", "cortada ", "cortadita "), rf"\b(?:hay|tiene|trae|traia|tenia|quedo|hizo|hice|hicimos|hicieron|dio|di|ve|vi|encontre|halle|con|pego|lleva) (?P<x>(?:(?:una|un|otra|otro) )?(?:cortad(?:a|ita|on)|corte(?:cito)?)(?: de (?:navaja|cuchillo|cutter))?)(?= (?:{_AS_BIG} ){{0,2}}(?:(?:en|sobre|por|a) (?:el|la|un|una)|al) {_FACE}\b)", (("x", "una rajada"),)),
     Plainer((" cortad",), rf"\b(?:hay|tiene|trae|traia|tenia|quedo|hizo) (?P<x>(?:una|otra) cortad(?:a|ita))(?= {_AS_BIG} *(?:$|[,;.]))", (("x", "una rajada"),), beside=("foil", "aluminio", "papel", "forro", "facing", "de ancho", "parch", "repar", "remend")),
+    Plainer((" raya", " abertura", " rendija", " raspada", " zanja"), rf"\b(?P<x>(?:se (?:me |nos )?le|se (?:me|nos)|le|me le) (?:abrio|hizo|abrieron|hicieron|quedo) una (?:raya|rayada|abertura|rendija|raspada|zanja))(?= (?:{_AS_BIG} ){{0,2}}(?:(?:en|sobre|por|a) (?:el|la)|al) (?:foil|aluminio|papel|forro|facing|barrera|recubrimiento)\b)", (("x", "trae una rajada"),)),
     # --- "lo metí en el hoyo": the opening that a collar goes into
     Plainer(
         ("hoyo", "agujero"),
@@ -91,6 +92,10 @@ SPANISH_OTHER_SENSES = (
     # --- "me equivoqué con la cinta": what he did wrong, and not what he did
     Plainer(("me equivoque con", "nos equivocamos con", "regue con", "regamos con", "falle con", "error con", "la pata con"), r"\b(?:me equivoque|nos equivocamos|la regue|la regamos|falle|(?:hubo|cometi|hice) un error|meti la pata) (?P<x>con)(?= (?:la |las |el |los )?(?:cinta|teip|tape|grapas?|staples|aletas|vanes|mastique|medida|tallada)\b)", (("x", "en"),)),
     Plainer(("me equivoque con", "me equivoque en", "nos equivocamos con", "nos equivocamos en"), rf"\b(?P<x>(?:me equivoque|nos equivocamos) (?:con|en)) (?=(?:la|el) {KIND} (?:numero )?{MARK},? (?:(?:que )?(?:no )?(?:es|era|son|lleva|va|tiene|mide)\b|la medida))", (("x", "perdón,"),)),
+    *(
+        Plainer((f"equivoque de {cue}", f"equivocamos de {cue}"), rf"(?P<x>\b(?:me equivoque|nos equivocamos) de (?:{said}),? (?:y |porque |pues )*(?:le |les )?(?:puse|use|meti|agarre|eche|pusimos) (?:(?:las|unas|la|el|una) )?)(?=de (?:{FRAC}|{COUNT})\b)", (("x", f"le puse {said.split('|')[0]} "),))
+        for cue, said in (("grapa", "grapas|grapa"), ("cinta", "cinta"), ("teip", "teip"), ("tape", "tape"))
+    ),
     # --- "me equivoqué, no es de veinte por doce, es de veinte por diez": set right
     Plainer(("me equivoque,", "nos equivocamos,", "me equivoque:", "la regue,", "me equivoque no ", "me equivoque es "), r"(?:^|(?<=[,;.] )|(?<=es que )|(?<=y ))(?P<x>(?:me equivoque|nos equivocamos|la regue)[,:;]? )(?=(?:(?:la|las|el|los) \w+ )?(?:no (?:es|era|son|eran|van?|llevan?|tienen?|mide|miden)\b|es (?:de )?\d|es de |son |mide |eran? ))", (("x", "perdón, "),)),
 )

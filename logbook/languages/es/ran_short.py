@@ -25,6 +25,8 @@ SPANISH_RAN_SHORT = (
     Plainer((" rollo", " caja"), rf"\b(?:acabo|termino|agoto|acabe|falto|alcanzo)(?: ya)? (?P<x>(?:(?:el|mi|todo el|este) (?:rollo|rollito)|la caja) de (?:l[oa]s? )?)(?=(?:{_TAPE}|{_STAPLES})(?:,| y| pues| asi que| ya)* *(?:$|\.|(?:(?:y|pues|asi que) )?(?:ahi|asi|hasta ahi|mañana|al rato|luego|el lunes|ya no|no)\b))", (("x", "la "),)),
     # --- "llegaron grapas de tres octavos pero no las usé": none of his
     Plainer((" no las use", " no las puse", " no las quise", " no las usamos", " no las ocupe"), rf"(?P<x>(?:(?:me|nos) )?(?:llegaron|dieron|trajeron|mandaron|habia|traia|compraron) (?:(?:un|una|unas|las|puras|caja|paquete|de) )*{_STAPLES}[^.;,]{{0,40}},? (?:pero |y |aunque |esas )+(?:yo )?no las (?:use|puse|quise|usamos|ocupe)(?: usar| poner)?,?)(?=[ .;]|$)", (("x", ""),)),
+    # --- "como el rollo era angosto, de dos": how wide the tape is
+    Plainer((" rollo", "rollo"), r"\b(?P<x>(?:como |es que )?(?:el|mi|ese|este) rollo(?: que (?:traia|habia|me dieron|quedaba|tenia))? (?:era|es|estaba|venia|salio) (?:(?:mas |muy )?angost[oa],? )?)(?=de (?:dos|2)(?: pulgadas)?(?: y media)?(?: de ancho)? *(?:$|[,;.]))", (("x", "la cinta es "),), unless=r"\brollo[^.]*\bno (?:l[oa] )?(?:use|puse)"),
     # --- "nos dieron una caja de grapas de tres octavos, y con esas armé la tapa"
     Plainer((" caja de ",), rf"(?P<x>(?:un|una|la|otra|esa|otro) (?:caja|cajita|paquete|bolsa) de )(?=(?:las )?{_STAPLES}\b[^.;]{{0,50}}\b(?:con (?:es[ao]s?|ell[oa]s|puras? de es[ao]s)|es[ao]s?) )", (("x", ""),), unless=r"\bno (?:l[oa]s )?(?:use|usamos|puse|pusimos|quise)"),
     # --- "cada tres porque ya casi no traigo staples": why they are so far apart, and they are there

@@ -70,6 +70,8 @@ SPANISH_TOLD_SHORTLY_AFTER = (
         rf"{_STRIPS}[^.;]*?[,.;]? (?:(?:y|ya) )*(?:{_THEN} )?(?:(?:le|ya) )*(?:puse|eche|(?P<v>pase|corri|pegue)|meti|va|fue) (?:(?:la|el|su) )?{_TAPE}(?P<x> {_USUAL})(?! (?:de|gris|negra|plateada)\b)",
         (("v", "puse"), ("x", "")),
     ),
+    # --- "le pasé la mano nada más al teip": by hand alone, and not rubbed
+    Plainer((" la mano ", " la pura mano "), rf"(?<!no )(?P<x>(?:(?:nomas|solo|nada mas) )?\ble (?:pase|di|pasamos|dimos) (?:con )?(?:la pura mano(?: nomas| nada mas)?|la mano (?:nomas|nada mas|solamente)|(?<=nomas le pase )la mano|(?<=solo le pase )la mano) (?:al|a la) {_TAPE})\b", (("x", "no tallé la cinta"),)),
     # --- "no traía flap, así que la cinta va encima": taped
     Plainer(
         (" va encima", " va por encima", " va arriba"),

@@ -107,5 +107,6 @@ SIDES: tuple[tuple[str, str], ...] = (
 )
 
 CLOSURES: tuple[tuple[str, str], ...] = (
+    ("other_tape", "|".join(f"{put} de la {grey}" for put in ("puse", "le puse", "usé", "le eché", "eché", "pusimos", "le pusimos", "le metí", "le di con") for grey in ("gris", "plateada", "gris de ducto", "plateada de ducto", "de ducto", "de tela", "gris de tela", "plateada de tela", "negra", "canela"))),
     ("other_tape", "es de tela|era de tela|es cinta de tela|es tape de tela|es de la gris|es de ducto|es del gris|es de plomero|es de pintor|es de empaque|es de la plateada|era de la gris|es de la de tela"),
 )

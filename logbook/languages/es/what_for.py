@@ -6,7 +6,7 @@ None of it tells how the piece is. Rows like those of `plainer.py`. Not reviewed
 
 from __future__ import annotations
 
-from logbook.languages.es.plainer import STAPLES, TAPE
+from logbook.languages.es.plainer import KIND, MARK, STAPLES, TAPE
 from logbook.languages.plainer import Plainer
 
 _STUFF = rf"(?:{TAPE}|{STAPLES}|aletas|vanes|masti(?:que|c)|masilla|material|rollos?|tiempo)"
@@ -42,6 +42,8 @@ SPANISH_WHAT_FOR = (
         rf"(?P<x>{_WHO}{_ASKED} {_TO_LEAVE}{_WITHOUT},? (?:pero|y|mas|aunque),? )(?=(?:(?:yo|mejor|siempre|al final|la verdad|si|ya|de todos modos|igual) )*(?:l[oa]s? )(?:encint|teip|tape|engrap|grap|tall|frot|limpi|sell|planch|deje)\w*(?:e|amos)\b)",
         (("x", ""),),
     ),
+    # --- somebody wanted it without, and so it went
+    Plainer((" y asi ", ", asi "), rf"(?P<x>{_WHO}{_ASKED} {_TO_LEAVE})(?={_WITHOUT},? (?:y |pues )?asi (?:(?:se|l[oa]|me|ya) )*(?:fue|quedo|deje|dejamos|va|subi|colgue|mande|entregue)\b)", (("x", ""),), unless=r"\bno (?:queria|quiso|iba)"),
     # --- the stuff that had gone dry in its bucket: there was none
     Plainer(
         tuple(f"{one} " for one in ("bote", "botecito", "cubeta", "balde", "tambo", "tarro", "lata", "tina", "bidon", "galon", "cartucho", "tubo")),
@@ -52,13 +54,16 @@ SPANISH_WHAT_FOR = (
     Plainer((" en el bote", " en la cubeta", " en el balde", " en la lata", " en el tubo", " en el tambo"), rf"\b(?P<x>(?:el |la )?{_MASTIC}(?: 181a-m)? (?:ya )?(?:se (?:me |nos )?(?:habia )?(?:seco|secado|endurecio|hizo piedra|echo a perder)|estaba {_DRY}|venia {_DRY}) (?:dentro |adentro )?en (?:el|la|su) {_BUCKET})(?= *(?:$|[,;.]| y | asi | entonces ))", (("x", "no había mastique"),)),
     Plainer(("mastique", "mastic", "masilla", "sellador"), rf"(?P<x>\b(?:(?:l[oa] )?(?:iba|ibamos|queria|queriamos|pensaba)(?: a)?(?: \w+r(?:l[oae]|les)?)? (?:con |el |la )*{_MASTIC}(?: 181a-m)?,? (?:pero|y) (?:ya )?(?:me )?(?:estaba|venia|andaba|salio|llego) {_DRY}))(?= *(?:$|[,;.]| y | asi | entonces | por eso ))", (("x", "no lleva mastique"),)),
     Plainer((" mastique", "mastique", "mastic", "masilla"), rf"(?P<x>(?:como |es que )?(?:el |la )?{_MASTIC}(?: 181a-m)? (?:ya )?(?:me )?(?:estaba|venia|andaba|salio|llego) {_DRY},? (?:(?:y|asi que|entonces|por eso|mejor),? )+)(?={_CLOSED_IT} (?:con|de) (?:(?:pur[oa]|la|el|una?) )*(?:{TAPE}|duct|foil))", (("x", ""),)),
+    Plainer((" acabo ", " termino ", "acabo ", "termino "), rf"(?P<x>(?:ya )?se (?:me |nos )?(?:acabo|termino|agoto) (?:el|la) {_MASTIC})(?=,)", (("x", "no había mastique"),), unless=r"\b(?:con masti|sellad|cerrad[oa] con|fui por|traje|trajeron|consegui|otr[oa] (?:bote|cubeta)|abri otr|ya (?:la|lo) (?:habia|tenia)|termine|alcanzo)"),
     # --- why it was tape and no mastic: what there was none of, run into the act
     Plainer(("como no ", "pues no ", "ya que no ", "porque no "), rf"(?P<x>(?:y )?(?:como|pues|ya que) {_HAD_NONE} (?:(?:mas|la|el|ni|nada de|ya) )*{_STUFF}(?: (?:a la mano|ahi|aqui|en la troca|181a-[mph]))?,? )(?={_CLOSED_IT} {_WITH_WHAT})", (("x", ""),)),
     Plainer(("como el ", "como la "), rf"(?P<x>(?:y )?como (?:el|la) {_BUCKET}(?: (?:de(?: la| el)?|del) {_MASTIC}(?: 181a-m)?)? (?:ya )?(?:andaba|venia|estaba|esta|salio|llego|tenia) {_DRY},? )(?={_CLOSED_IT} {_WITH_WHAT})", (("x", ""),)),
     # --- what it was to spare, and what he did with it: the thing is told there alone
     Plainer(("para no ", "pa no ", "por no "), rf"(?P<x>\b{_FOR} no {_SPARED} (?:{_MUCH} )*{STAPLES},? )(?=(?:las?|les?) (?:(?:fui|fuimos|iba) )?\w)", (("x", "las grapas "),)),
     Plainer(("para no ", "pa no ", "por no "), rf"(?P<x>\b{_FOR} no {_SPARED} (?:{_MUCH} )*{TAPE},? (?:(?:mejor|ya|nomas) )*(?:le |la )?(?:use|usamos|puse|pusimos|di|eche|meti) (?:(?:con|la|el|una?|pura|puro) )+de )(?=(?:dos|tres|2|3)\b)", (("x", "le puse cinta de "),)),
+    # --- "a falta de 181 le puse de la gris": with what, and nothing that waits
+    Plainer(("a falta de ",), rf"(?P<x>a falta de (?:(?:la|el|otra|la buena|{TAPE}) )*181(?:a-[phm])?,? )(?=(?:le |la |lo |se )*(?:puse|use|eche|pusimos|usamos|cerre|selle|encinte|pegue)\b)", (("x", ""),)),
     # --- what it was to spare
-    Plainer(("para no ", "pa no ", "por no "), rf"(?P<x>,? ?\b{_FOR} no {_SPARED}{_SPARED_THING},?)(?=[ .;]|$)", (("x", ","),)),
+    Plainer(("para no ", "pa no ", "por no "), rf"(?P<x>,? ?\b{_FOR} no {_SPARED}{_SPARED_THING}(?: (?:al|a la|a los|a las|a mi) (?!{MARK}\b|{KIND}\b)\w+)?,?)(?=[ .;]|$)", (("x", ","),)),
     Plainer(("para que ", "pa que "), rf"(?P<x>,? ?\b{_FOR} que {_TO_LAST}(?: {_ONES}{_STUFF})?,?)(?=[ .;]|$)", (("x", ","),)),
 )

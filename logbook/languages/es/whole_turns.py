@@ -118,6 +118,7 @@ _DENIED = (
     # "las guías las tengo aquí en la caja todavía sin montar", "tengo las aletas pero no las he montado": in his hands, and not in the piece
     rf"{{acts}},? (?:ya |todavia |aun )?{CL}{_HOLD}{_AT_HAND}{_STORED}",
     rf"{{acts}},? {CL}(?:{_HOLD}|estan|siguen|andan)?{_AT_HAND}(?: {_STORED_SO})? (?:sin|por) {_TO_SET}",
+    rf"{{acts}},? {CL}(?:quedaron|estan|siguen|andan|deje|dejamos|tengo)(?: (?:ahi|alla|todavia|aun))* (?:guardad|arrumbad|empacad|encajonad|colgad|apilad|amontonad)[oa]s (?:en|sobre|arriba de|abajo de)\b",
     rf"{{acts}},? (?:ya |todavia |aun )?{CL}{_HOLD}{_AT_HAND} (?:ya )?list[oa]s? (?:para|pa) {UNTIL}",
     rf"\b{_HOLD}{_AT_HAND} {{acts}},?{_AT_HAND}(?: {_STORED_SO})? (?:(?:pero|y|nomas que|todavia|aun) )*(?:sin {_TO_SET}|no {CL}(?:he|hemos) (?:{PP}|fijado|clavado))",
     rf"\b{_HOLD}{_AT_HAND} {{acts}},? (?:(?:pero|y|nomas que|todavia|aun),? )*(?:todavia|aun) no {CL}(?:meto|pongo|monto|instalo|coloco|clavo)\b",

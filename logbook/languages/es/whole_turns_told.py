@@ -92,8 +92,8 @@ TOLD_SO: tuple[Turn, ...] = (
     Turn(r"\botr[oa]\b", r"\b(?:la|lo) (?:tire|tiramos|deseche|bote|botamos)(?: a la basura)? y (?:corte|cortamos|hice|hicimos|arme|armamos) otr[oa]\b", (("damage_repaired", True), ("repair_method", "replaced")), beside=r"\b(?:moj|rasg|raj|aplast|golpe|rompi|rot[oa]\b|hoyo|empap|sumi)", unless=r"\b(?:no|ni)\b"),
     # "solo engrapada y abierta en las costuras": nothing is on them, where no tape and no mastic is told of
     Turn(
-        r"\babiert[oa]s?\b|\bsin (?:tapar|cerrar|sellar|cubrir)\b",
-        rf"\babiert[oa]s? (?:en|de|por) (?:(?:las|sus|todas|los) )+{_SEAMS}\b|\b{_SEAMS}(?: (?:van|quedaron|estan|siguen|todavia|todas|aun|se|quedan|asi))* (?:abiertas|sin (?:tapar|cerrar|sellar|cubrir))(?! (?:a|de|en|como|un|una|casi|media)\b)",
+        r"\babiert[oa]s?\b|\bsin (?:nada|tapar|cerrar|sellar|cubrir)\b",
+        rf"\babiert[oa]s? (?:en|de|por) (?:(?:las|sus|todas|los) )+{_SEAMS}\b|\b{_SEAMS}(?: (?:van|quedaron|estan|siguen|todavia|todas|aun|se|quedan|asi))* (?:abiertas|sin nada(?: encima| arriba)?|sin (?:tapar|cerrar|sellar|cubrir))(?! (?:a|de|en|como|un|una|casi|media)\b)",
         (("taped", False),),
         beside=rf"^(?!.*\b(?:{_TAPE}|encint\w*|teipead\w+|con masti\w+|sellad\w+|gap|hueco|abertura|octavos?|cuarto|dieciseis\w+|milimetros?)\b).*\b(?:en)?grap",
         unless=r"\b(?:no|nunca) (?:me |se )?(?:quedo|quedaron|esta|estan|van?|hay|deje)|\bya no\b",
