@@ -9,6 +9,7 @@ from functools import cached_property
 
 from logbook import facts as names
 from logbook.note import Photo
+from logbook.record import record
 from logbook.said import Fact, Muffled, OpenItem, Unread
 
 
@@ -43,7 +44,7 @@ class Found:
     anew: bool = False  # said again since, after a rework or repair
 
 
-@dataclass(frozen=True)
+@record
 class Piece:
     """One fitting of the job as its notes say it. `id` is opaque; run and mark are attributes."""
 
@@ -93,7 +94,7 @@ class Piece:
         return places
 
     def value(self, name: str):
-        fact = self.fact(name)
+        fact = self._by_name.get(name)
         return None if fact is None else fact.value
 
     def conflicting(self, name: str) -> bool:

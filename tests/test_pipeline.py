@@ -112,6 +112,9 @@ SENTENCES = [
     ("luis", "Straight seven, ten by ten, stapled."),
     ("luis", "Elbow seven on run five, twelve by ten."),
     ("ana", "Hung straight eight on run two, ten by ten, tied in and taped to seven."),
+    ("luis", "Fitting eight on run two, air leaves by the female end."),
+    ("ana", "Fitting seven on run two is twelve by ten after all."),
+    ("luis", "Fitting seven on run two, tied in and taped to eight."),
 ]
 
 
@@ -231,6 +234,34 @@ def test_judging_what_changed_is_judging_everything(notes, shown):
         assert [(f.rule, f.verdict, f.case, f.edition) for f in book.findings[piece_id]] == [
             (f.rule, f.verdict, f.case, f.edition) for f in whole
         ]
+
+
+OF_ITS_NEIGHBOUR = {  # what is told of seven at the last, and what becomes of eight by it
+    "its size": ("Straight seven on run two, eighteen by twelve.", "Hung straight eight on run two, eighteen by twelve, tied in and taped to seven.", "Correction on fitting seven, run two, it is sixteen by twelve.", "run-sizes", "departs"),
+    "its branch": ("Tee seven on run two, eighteen by twelve, branch is ten by ten.", "Hung straight eight on run two, ten by ten, tied in and taped to seven.", "Correction on fitting seven, run two, the branch is eight by eight.", "run-sizes", "departs"),
+    "its end": ("Straight seven on run two, eighteen by twelve, air leaves by the female end.", "Hung straight eight on run two, eighteen by twelve, air leaves by the female end, tied in and taped to seven.", "Correction on fitting seven, run two, air leaves by the male end.", "run-ends", "departs"),
+    "that its end was said": ("Straight seven on run two, eighteen by twelve.", "Straight eight on run two, eighteen by twelve.", "Fitting seven on run two, air leaves by the female end.", "air-leaves-by", "unsaid"),
+    "what it is joined to": ("Straight seven on run two, eighteen by twelve.", "Hung straight eight on run two, sixteen by twelve.", "Fitting seven on run two is tied in and taped to eight.", "joined", "meets"),
+    "its kind": ("Straight seven on run two, eighteen by twelve.", "Hung straight eight on run two, ten by ten, tied in and taped to seven.", "Correction on fitting seven, run two, it is a collar.", "air-leaves-by", "unsaid"),
+    "its run": ("Straight seven on run two, eighteen by twelve.", "Hung straight eight on run two, ten by ten, tied in and taped to seven.", "Correction, straight seven is on run five.", "air-leaves-by", "unsaid"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("told", OF_ITS_NEIGHBOUR)
+def test_a_piece_is_judged_again_for_what_is_told_of_its_neighbour(told):
+    *texts, rule, verdict = OF_ITS_NEIGHBOUR[told]
+    book, before = None, None
+    for place, says in enumerate(texts):
+        at = when("08:00") + timedelta(minutes=7 * place)
+        one = replace(note({"id": f"n{place}", "by": "ana", "at": "08:00", "says": says}), spoken_at=at, received_at=at, answered_at=at)
+        before = None if book is None else verdict_of(book, "8", rule)
+        book = pipeline.reckon([one], (), JOB, at, previous=book, new_id=numbered() if book is None else book_ids(book))
+    assert before != verdict == verdict_of(book, "8", rule)
+
+
+def verdict_of(book: pipeline.Book, mark: str, rule: str) -> str | None:
+    (piece_id,) = [one for one, piece in book.pieces.items() if piece.mark == mark] or [None]
+    return next((one.verdict for one in book.findings.get(piece_id, ()) if one.rule == rule), None)
 
 
 def book_ids(book):

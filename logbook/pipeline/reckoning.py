@@ -168,7 +168,9 @@ class Reckoning:
     def _judge(self, fresh: Mapping[str, Piece], cause: Happening, decided: set[str], gone: Sequence[Piece] = ()) -> None:
         kept = self.kept
         before = {piece_id: kept.pieces.get(piece_id) for piece_id in fresh}
-        near = self._near([*before.values(), *gone])
+        alike = {piece_id for piece_id, piece in fresh.items() if cause.what == "note" and runs.shown(before[piece_id]) == runs.shown(piece)}
+        seen_otherwise = [piece for piece_id, piece in fresh.items() if piece_id not in alike]
+        near = self._near([before[piece.id] for piece in seen_otherwise] + [*gone]) | self._near_by_photo(before.values())
         for piece_id, piece in fresh.items():
             self._index_photos(before[piece_id], piece)
             kept.pieces[piece_id] = piece
@@ -176,7 +178,7 @@ class Reckoning:
                 kept.waiting[piece_id] = True
             else:
                 kept.waiting.pop(piece_id, None)
-        near |= self._near(fresh.values())
+        near |= self._near(seen_otherwise) | self._near_by_photo(fresh.values())
         for group in self._groups(near | fresh.keys()):
             sharing = {piece_id for piece_id in group if self.kept.sharing.get(piece_id)}
             others = {other for piece_id in sharing for other in self.kept.sharing[piece_id]} & kept.pieces.keys()
@@ -268,11 +270,12 @@ class Reckoning:
 
     def _near(self, pieces: Iterable[Piece | None]) -> set[str]:
         """The pieces of the same runs, and those that show the same photo."""
-        found: set[str] = set()
-        for piece in pieces:
-            if piece is not None:
-                found |= self._of_run(piece.run)
-                found.update(*(self.kept.prints.get(key, ()) for key in _keys(piece)))
+        pieces = [piece for piece in pieces if piece is not None]
+        found = set().union(*(self._of_run(run) for run in {piece.run for piece in pieces}))
+        return found & self.kept.pieces.keys() | self._near_by_photo(pieces)
+
+    def _near_by_photo(self, pieces: Iterable[Piece | None]) -> set[str]:
+        found = set().union(*(self.kept.prints.get(key, ()) for piece in pieces if piece is not None for key in _keys(piece)))
         return found & self.kept.pieces.keys()
 
     def _of_run(self, run: str | None) -> set[str]:

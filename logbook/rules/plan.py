@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 
 from logbook import measure
 from logbook.facts import KINDS, same_size
@@ -78,6 +79,7 @@ def _row_text(row: Row, around: Around) -> str:
     return f"schedule {around.revision}: {row.mark} " + " ".join(part for part in parts if part)
 
 
+@lru_cache(maxsize=1024)  # a job has few sizes, and every piece is judged often
 def _size_text(size: tuple[Fraction, Fraction]) -> str:
     return "x".join(measure.printed(side) for side in size)
 

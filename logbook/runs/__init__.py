@@ -16,6 +16,7 @@ from logbook import job as jobs
 from logbook.facts import bare_mark
 from logbook.job import Job
 from logbook.piece import Piece, PiecePhoto
+from logbook.record import record
 from logbook.schedule import BESIDE, Row, bare_run
 
 THROUGH = ("straight", "elbow", "offset", "tee", "branch", "equipment_connection", "damper_sleeve")  # one size in and out
@@ -25,7 +26,7 @@ PRINT_BITS, CHUNK = 64, 16  # a picture print in four chunks: two prints that di
 MOST_UNLIKE = 12  # bits: prints of two scenes differ in about half of their 64 bits
 
 
-@dataclass(frozen=True)
+@record
 class Neighbour:
     """A piece of the same run that this one meets. `side` before or after it, None where nobody said which."""
 
@@ -37,7 +38,7 @@ class Neighbour:
     branch: tuple[Fraction, Fraction] | None = None  # what is tied in to a tee may be tied to its leg
 
 
-@dataclass(frozen=True)
+@record
 class Elsewhere:
     """A photo that stands in another fitting's note as well: `how` bytes, pixels, moment or alike."""
 
@@ -48,7 +49,7 @@ class Elsewhere:
     other: str  # digest of the other photo
 
 
-@dataclass(frozen=True)
+@record
 class Around:
     """What a rule may look at besides the piece. All of it is empty for a piece that stands alone."""
 
@@ -175,6 +176,14 @@ def site(job: Job, pieces: Iterable[Piece], shown: Container[str | None] | None 
 
 def _air_end_unsaid(piece: Piece) -> bool:
     return piece.fact("air_leaves_by") is None and piece.stands("air_leaves_by") is None
+
+
+def shown(piece: Piece | None) -> tuple | None:
+    """All that `around` reads of a piece for the others of its run, but its photos: while it stays the same, nothing around them changes."""
+    if piece is None:
+        return None
+    own = (piece.id, piece.run, piece.mark, piece.made_at, piece.value("kind"), piece.value("branch_size"), piece.value("joined_to"))
+    return (*own, ends(piece), leaves_by(piece))
 
 
 def _key(run: str | None, mark: str | None) -> tuple[str, str]:
