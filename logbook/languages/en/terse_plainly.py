@@ -33,7 +33,7 @@ _SEVERAL = rf"(?:{'|'.join(_ONES)})s(?!\w)"
 
 _WAITS = r"(?:none yet|not yet|(?:still )?(?:to do|to come|pending|waiting)|tomorrow|later(?: today| on)?|(?:in the|tomorrow) morning|monday|after lunch)"
 _TOLD_OFF = r"(?:(?:the |my )?(?:boss|lead|super|foreman|inspector|gc|office|\w+) (?:said|says|told (?:me|us))(?: to)? (?:skip|leave|forget|no|don't|not to|never mind)(?: (?:it|them|that|off|out|bother|for now|with it|with them))*)"
-_NOT_RIGHT = r"(?:wrong (?:size|ones|kind|width|set)|none came|never came|(?:the )?supplier (?:was |is |came )?short|what vanes|no need|waiting(?: (?:on|for) (?:them|the supplier|parts))?)"
+_NOT_RIGHT = r"(?:wrong (?:size|ones|kind|width|set)|none came|never came|(?:the )?supplier (?:was |is |came )?short|(?:ran|came|came up|are|were) short|(?:the |my )?(?:boss|lead|super|foreman|other (?:guy|crew|truck)|shop|somebody|someone) (?:has|have|got|took|still has) (?:them|'em)|what vanes|no need|waiting(?: (?:on|for) (?:them|the supplier|parts))?)"
 
 # those of which it must be known before it is told whether mastic is what closes the joint, or before their thing is looked for beside its place
 ENGLISH_TERSE_FIRST = (
@@ -41,9 +41,14 @@ ENGLISH_TERSE_FIRST = (
     Plainer(("none", "not yet", "later", "tomorrow", "to do", "to come", "pending", "ran out", "waiting"), rf"{_BEGINS}(?P<x>(?:the )?mastic{_IS}(?:none yet|not yet|none(?:{_THERE}{_SKIPPED}?|{_SKIPPED})|ran out|(?:still )?(?:to do|to come|pending|waiting)|tomorrow|later(?: today)?|(?:in the|tomorrow) morning)){_END}", (("x", "no mastic yet"),), unless=_SINCE, beside=("mastic",)),
     Plainer(("forgot", "skipped", "pail ", "tube ", "bucket ", "dried", "missed"), rf"{_BEGINS}(?P<x>(?:the )?mastic{_IS}(?:forgot(?: (?:it|about it))?|skipped(?: it)?|missed it|(?:the )?(?:pail|tube|bucket|can)(?:'s| was| is| had| went)? (?:dry|empty|gone|dried(?: (?:out|up))?)|dried (?:out|up)(?: on me)?|{_TOLD_OFF})){_END}", (("x", "no mastic"),), unless=_SINCE, beside=("mastic",)),
     Plainer(("missed",), rf"{_BEGINS}(?P<x>(?:the )?mastic{_IS}(?:(?:the )?(?:top|bottom|back|left|right|far side|one side|one spot) (?:side )?missed|missed (?:the )?(?:top|bottom|back|left|right|far side|one side|a spot|one spot)(?: side)?)){_END}", (("x", "mastic on half of it"),), unless=_SINCE, beside=("mastic",)),
+    Plainer((" half", " reach", " get to"), rf"{_BEGINS}(?P<x>(?:the )?mastic{_IS}(?:(?:only |just )?on (?:the )?(?:top|bottom|front|back|left|right|near|easy) half|(?:i |we )?(?:couldn't|could not|can't) (?:reach|get to|get at) (?:the )?[\w-]+(?: side)?)){_END}", (("x", "mastic on half of it"),), unless=_SINCE, beside=("mastic",)),
+    # --- the patch that did not go on, or not all of it
+    Plainer(("ran out of", "out of "), rf"{_BEGINS}(?P<x>(?:the )?patch{_IS}(?:(?:i |we )?(?:ran )?out of|no more) (?:mesh|fabric|mastic|foil|tape|time)){_END}", (("x", "not patched"),), unless=_SINCE),
+    Plainer(("half", "part", "most", "some", "not all"), rf"{_BEGINS}(?P<x>(?:the )?patch{_IS}{_PART}){_END}", (("x", "patched half of it"),), unless=_SINCE, beside=("patch",)),
+    Plainer((" clinched in", " turned in", " bent in"), rf"{_BEGINS}staples(?P<x>{_IS}none (?:clinched|turned|bent) in(?:ward|side)?){_END}", (("x", ""),)),
     # --- what the sign stands between: "Vanes, back at the shop", "Vanes, didn't fit"
     Plainer(("shop", "truck", " van", "yard", "office", "fit", "stay", "stick", "go in"), rf"{_BEGINS}(?:the )?(?:turning )?(?:vanes|cross tabs)(?P<x>{_IS})(?=(?:back (?:at|in) the|at the (?:shop|yard|supply)|still (?:in|on|at) the|(?:in|on) the (?:truck|van|box|shop)(?=[.,;!]|$)|(?:didn't|don't|won't|wouldn't) (?:fit|go in|stay in|stick))(?![\w']))", (("x", " "),)),
-    Plainer(("wrong ", " came", "supplier", "what vanes", "no need", "waiting"), rf"{_BEGINS}(?P<x>(?:the )?(?:turning )?vanes{_IS}{_NOT_RIGHT}){_END}", (("x", "no vanes"),), unless=_SINCE),
+    Plainer((" short", " them", " 'em", "wrong ", " came", "supplier", "what vanes", "no need", "waiting"), rf"{_BEGINS}(?P<x>(?:the )?(?:turning )?vanes{_IS}{_NOT_RIGHT}){_END}", (("x", "no vanes"),), unless=_SINCE),
     *(
         Plainer((" said ", " says ", " told "), rf"{_BEGINS}(?P<x>(?:the )?{said}{_IS}{_TOLD_OFF}){_END}", (("x", means),), unless=_SINCE, beside=(cue,))
         for cue, said, means in (*_THINGS, ("rub", r"rub(?:bing)?(?:[ -]?down)?", "not rubbed"), ("patch", r"patch", "not patched"), ("tabs", r"tabs", "tabs are not bent"))
