@@ -22,6 +22,9 @@ _WHEN = r"(?:tomorrow|later|monday|tuesday|wednesday|thursday|friday|next week|t
 _WISHED = r"(?:hoped|wanted|meant|planned|intended|every intention|been hoping|been meaning|been planning|wished)"
 
 ENGLISH_COURTESIES = (
+    # --- "stapled about every two inches, I'd say", "roughly every three, I didn't put a tape measure on it": of the measure, which is not sure already, and not of the act
+    Plainer((" i'd say", " i would say", " i guess", " i think", " i reckon", " give or take"), rf"(?:about|around|roughly|maybe|approximately|close to|more or less)(?: every)? {_NUMBER}(?: inch(?:es)?)?(?: apart)?(?P<x>,? (?:i'd say|i would say|i guess|i think|i reckon|give or take))(?=[.,;!]|$)", (("x", ""),)),
+    Plainer((" measure on", " ruler on", " measure it", " measure them", " measure that"), r"(?:about|around|roughly|maybe|close to) [^.,;!?]{1,40}(?P<x>(?:,|[.]|,? but|,? and) (?:i|we) (?:didn't|did not|never|haven't|couldn't) (?:put (?:a|the|my) (?:tape measure|measure|ruler|rule|tape rule) on (?:it|them|that)|measure (?:it|them|that|every one))(?: though| exactly)?)(?=[.,;!]|$)", (("x", ""),), beside=("about", "around", "roughly", "maybe", "close to")),
     # --- what stands between and says nothing of the work
     Plainer(("what was on", "what was in", "what we had", "what i had", "what there was"), r"with (?P<x>what (?:was|we had|i had|there was)(?: left)?(?: (?:on|in) (?:the|my) (?:truck|van|shelf|box|gang ?box))?,? (?:which|and that) (?:was|is)(?: the)? )(?=\d|one|two|three|181|foil|cloth|heat|pressure|the)", (("x", ""),)),
     Plainer(("box of ",), r"(?:the |that )?(?P<x>box of )(?P<n>washers|staples|screws)(?P<y> (?:they|he|she|the shop|the office|somebody) (?:sent|gave|brought|had)(?: (?:me|us|up|over))?) (?=(?:is|was|were|are) )", (("x", ""), ("y", ""))),
