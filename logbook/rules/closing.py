@@ -295,6 +295,9 @@ SURFACE_CLEAN = Rule(
 )
 
 
+_ACT_OF = {"sides_stapled": "stapled", "sides_taped": "taped"}
+
+
 def all_sides(piece: Piece, around: Around) -> Outcome | None:
     use = Use(piece, around)
     counts = {name: use.said(name) for name in ("sides_stapled", "sides_taped")}
@@ -307,6 +310,8 @@ def all_sides(piece: Piece, around: Around) -> Outcome | None:
     if not counts:
         return None
     least = min(counts, key=lambda name: counts[name])
+    if counts[least] >= limit and any(act not in counts and piece.value(_ACT_OF[act]) is False for act in _ACT_OF):
+        return None  # four sides stapled and the tape not all there: its own rule tells that
     if counts[least] < limit:
         told = {"act": Word(least), "count": Word(f"count-{counts[least]}")}
         return use.departs("too-few", limit=limit, reckoned={"sides": counts[least], "limit": limit}, tells=told)
@@ -326,5 +331,6 @@ ALL_SIDES = Rule(
         Example("End cap four, ten by eight, four sides stapled, four sides taped.", "meets", "four"),
         Example("End cap four, ten by eight, three sides taped.", "departs", "too-few"),
         Example("Transition four, stapled and taped both sides.", None),
+        Example("End cap four, ten by eight, four sides stapled, not taped.", None),
     ),
 )

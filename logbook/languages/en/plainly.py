@@ -43,6 +43,7 @@ from logbook.languages.en.mouths import ENGLISH_MOUTHS
 from logbook.languages.en.named_aside import ENGLISH_NAMED_ASIDE
 from logbook.languages.en.none_there import ENGLISH_NONE_THERE
 from logbook.languages.en.not_yet_joined import ENGLISH_NOT_YET_JOINED
+from logbook.languages.en.not_of_the_work import ENGLISH_NOT_OF_THE_WORK
 from logbook.languages.en.numbers_aloud import ENGLISH_NUMBERS_ALOUD
 from logbook.languages.en.one_breath import ENGLISH_ONE_BREATH
 from logbook.languages.en.owned_up import ENGLISH_OWNED_UP
@@ -130,6 +131,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_FASTENING,
     *ENGLISH_TURNED_PLAINLY,
     *ENGLISH_MEASURED,
+    *ENGLISH_NOT_OF_THE_WORK,
     *ENGLISH_COURTESIES,
     *ENGLISH_MOUTHS,
     *ENGLISH_FILLED_IN,

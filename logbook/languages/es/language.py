@@ -19,6 +19,7 @@ from logbook.languages.es.mastic_as_tape import SPANISH_MASTIC_AS_TAPE
 from logbook.languages.es.numbers import NUMBERS, UNITS
 from logbook.languages.es.places import PLACES, STOREYS, WHOLE_PLACES
 from logbook.languages.es.said_plainer import SPANISH_SAID_PLAINER
+from logbook.languages.es.set_right import SPANISH_SET_RIGHT
 from logbook.languages.es.several import SPANISH_SEVERAL
 from logbook.languages.es.small import SPANISH_SMALL
 from logbook.languages.es.whole_turns import SPANISH_WHOLE_TURNS
@@ -377,7 +378,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
 LANGUAGE = Language(
     code="es", storeys=STOREYS, lettered=SPANISH_LETTERED, concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    all_but=SPANISH_ALL_BUT, turns=SPANISH_TURNS, acts=SPANISH_ACTS_MISSED, states=(*SPANISH_STATES, *SPANISH_FLAP_TOLD), mastic_as_tape=SPANISH_MASTIC_AS_TAPE, told=SPANISH_TOLD, left=SPANISH_LEFT, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, several=SPANISH_SEVERAL, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=SPANISH_SAID_PLAINER, letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
+    all_but=SPANISH_ALL_BUT, turns=SPANISH_TURNS, acts=SPANISH_ACTS_MISSED, states=(*SPANISH_STATES, *SPANISH_FLAP_TOLD), mastic_as_tape=SPANISH_MASTIC_AS_TAPE, told=SPANISH_TOLD, left=SPANISH_LEFT, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, several=SPANISH_SEVERAL, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=SPANISH_SAID_PLAINER, plainer_first=SPANISH_SET_RIGHT, letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

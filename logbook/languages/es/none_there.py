@@ -15,6 +15,7 @@ _END = r"(?= *(?:$|[,;.!]| (?:y|pero|asi|porque|entonces|por eso|hoy|ahorita|par
 _BY_THEN = r"(?:(?:se )?(?:(?:me|nos) )?(?:acabe|acabamos|acabaron|acabo|terminaron|agotaron)|(?:me|nos) (?:acabe|acabamos|termine)|no (?:pude|pudimos|alcance a|alcanzamos a|logre) (?:poner|meter|colocar|ponerle|meterle|colocarle|instalar)(?: (?:ni|nada de))?|no (?:encontre|encontramos|halle|hallamos|consegui|conseguimos))"
 _TO_COME = r"(?:(?:le |me |la |nos )?qued(?:e|amos|o) debiendo(?:le)?|ocupa|ocupan|ocupo|pide todavia|requiere todavia)"
 
+_BIT = r"vuelta|vueltecita|tira|tirita|pedazo|pedacito|cacho|cachito|tramo|tramito|pasada|capa|rollo|pulgada|pizca|metro"
 _TAPE = r"(?:cinta|tape|teip|foil|cinta de foil)"
 _MARK = r"(?: (?:de la |de |del )?(?:ul )?(?:181|ciento ochenta y uno|uno ochenta y uno|one eighty[- ]one)(?:[- ]?a(?:[- ]?[ph]| pe| hache)?)?(?![\w-]))"
 _NO_TAPE = r"(?:(?:no|nunca|tampoco) (?:se )?(?:l[ae] |me |nos )?(?:puse|pusimos|meti|metimos|eche|lleva|trae|tiene|traia|tenia|hay|hubo|habia|use|encontre|alcanzo|quedaba|quedo)|ni lleva|sin|(?:me |le |nos |hace |hacia )*falt(?:a|o|aba)|(?:se )?(?:me |nos )?(?:acabe|acabo|acabamos|termino)|(?:se )?(?:me |nos )?olvido(?: la| el| poner(?:le)?)?|(?:se )?acabaron|nada de|ocupa|cero|debiendo(?:le)?|ya no (?:hay|habia|tenia|traia))"
@@ -37,4 +38,8 @@ SPANISH_NONE_THERE = (
     Plainer(("181", "ochenta y uno", "eighty one", "eighty-one"), rf"\b{_TAPE}(?P<x>{_MARK})(?={_NOT_SO})", (("x", ""),), unless=_OTHER_TAPE),
     Plainer(("acab", "termin", "agot", "pud", "alcan", "logre", "encontr", "hall", "consegu"), rf"{_NOT}(?P<x>\b{_BY_THEN} {_ANY})(?={_THINGS}{_END})", (("x", "no lleva "),), unless=_SINCE),
     Plainer(("debiendo", "ocup", "pide", "requiere"), rf"{_NOT}(?P<x>\b{_TO_COME} {_ANY})(?={_THINGS}{_END})", (("x", "le faltan "),), unless=_SINCE),
+    # --- "la cinta, ni una vuelta le di", "ni una tira de cinta le puse", "encintado, ni una grapa le metí"
+    Plainer((" ni un", "ni un"), rf"(?:^|(?<=[.;,] )|(?<= y ))(?P<x>(?:la |el )?(?P<t>{_TAPE})(?:,| y|:)? (?:pero )?ni (?:un|una|medio|media) (?:sol[oa] )?(?:{_BIT}) (?:se )?le (?P<v>di|dimos|puse|pusimos|eche|echamos|meti|metimos|pegue|corri|pase))(?= *(?:$|[,;.]| y | porque | pues ))", (("x", r"no le puse \g<t>"),)),
+    Plainer(("ni un", "ni medi"), rf"(?P<x>\bni (?:un|una|medio|media) (?:sol[oa] )?(?:{_BIT})(?: de)? (?P<t>{_TAPE}) (?:se )?(?:le|lleva|trae|tiene)(?: (?:di|dimos|puse|pusimos|eche|echamos|meti|metimos|pegue|corri))?)(?= *(?:$|[,;.]| y | porque | pues ))", (("x", r"no le puse \g<t>"),)),
+    Plainer((" ni una ", " ni un "), r"(?:\b(?:encint|teip|tape|tall|frot|cinta)\w*)[^.;]{0,40}?(?P<x>,? (?:y |pero )?ni (?:una|un) (?:sol[oa] )?(?P<t>grapa|staple|estaple) (?:se )?le (?P<v>puse|pusimos|meti|metimos|eche|echamos|di|clave|tire))(?= *(?:$|[,;.]| y | porque | pues ))", (("x", r", no le \g<v> grapas"),)),
 )

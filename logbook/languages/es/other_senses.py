@@ -98,4 +98,8 @@ SPANISH_OTHER_SENSES = (
     ),
     # --- "me equivoqué, no es de veinte por doce, es de veinte por diez": set right
     Plainer(("me equivoque,", "nos equivocamos,", "me equivoque:", "la regue,", "me equivoque no ", "me equivoque es "), r"(?:^|(?<=[,;.] )|(?<=es que )|(?<=y ))(?P<x>(?:me equivoque|nos equivocamos|la regue)[,:;]? )(?=(?:(?:la|las|el|los) \w+ )?(?:no (?:es|era|son|eran|van?|llevan?|tienen?|mide|miden)\b|es (?:de )?\d|es de |son |mide |eran? ))", (("x", "perdón, "),)),
+    # --- "al codo 90 le di el ángulo de noventa": its number, where the turn is told beside it
+    Plainer(("codo 90", "codo noventa", "codo 45", "codo cuarenta y cinco"), r"\b(?:el|al|del|un) codo(?P<x>) (?:90|45|noventa|cuarenta y cinco)(?! grados)\b(?=[^.;]{0,60}?\b(?:angulo|vuelta|giro|quiebre|a noventa|a cuarenta y cinco|a 90|a 45|noventa grados|90 grados|45 grados|cuarenta y cinco grados)\b)", (("x", " número"),)),
+    # --- a panel that is wet, where tape is told of too: the board, and not only its face
+    Plainer(("mojad", "empapad"), r"\b(?:panel|lamina|tablero|tabla|board|plancha)(?P<x> (?:(?:me|se|nos|ya|todo|medio|bien) )*(?:esta|quedo|viene|vino|llego|anda|amanecio|salio) (?:(?:todo|toda|medio|bien|algo) )*(?:mojad|empapad)[oa])(?= (?:de|en|por|con) (?:una|un|la|el|l|las|los|toda|todo|abajo|arriba|agua)\b| *(?:$|[.;]))", (("x", " se mojó"),), unless=r"\b(?:seque|secamos|seco|no (?:esta|quedo|viene)|cambi\w+|encinte con el panel)\b"),
 )

@@ -9,6 +9,7 @@ from logbook.languages.es.in_part import SPANISH_IN_PART
 from logbook.languages.es.none_there import SPANISH_NONE_THERE
 from logbook.languages.es.breaths import SPANISH_BREATHS
 from logbook.languages.es.not_after_all import SPANISH_NOT_AFTER_ALL
+from logbook.languages.es.not_of_the_work import SPANISH_NOT_OF_THE_WORK
 from logbook.languages.es.not_so_ill import SPANISH_NOT_SO_ILL
 from logbook.languages.es.not_yet_joined import SPANISH_NOT_YET_JOINED
 from logbook.languages.es.other_senses import SPANISH_OTHER_SENSES
@@ -29,6 +30,7 @@ from logbook.languages.es.what_for import SPANISH_WHAT_FOR
 
 SPANISH_SAID_PLAINER = (
     *SPANISH_WHAT_FOR,
+    *SPANISH_NOT_OF_THE_WORK,
     *SPANISH_OTHER_SENSES,
     *SPANISH_NONE_THERE,
     *SPANISH_STILL_OWED,

@@ -9,6 +9,10 @@ _MEANT = r"(?:iba|ibamos|pensaba|pensabamos|queria|queriamos|quise|estaba por|an
 _TO_PUT = r"(?:echar|poner|meter|dar|untar|aplicar|pegar|sellar|cerrar|usar)(?:le|la|lo|les)?(?: con)?"
 _AFTER_ALL = r"(?:al final|al ultimo|mejor|siempre|luego|despues|ya|de plano|a la mera hora|termine y|acabe y|por fin)"
 _DID = r"(?:puse|pusimos|eche|echamos|meti|metimos|di|dimos|encinte|encintamos|pegue|pegamos|selle|sellamos|use|usamos)"
+_SIDES = r"(?:lados|caras|costados)"
+_HERE = r"(?:(?:va|van|quedo|quedaron|nomas|solo|nada mas|pero|si|la|le|puse|lleva|lleve) )*"
+_SIDED = r"(?! (?:lados?|caras?|costados?|costuras?|orillas?|juntas?|pulgadas?|por|de|y media|y cuarto|pies|piezas|esquinas?)\b)"
+_BESIDE = r"(?:,|;| y| pero| nomas)+ (?:(?:y|pero|nomas|solo|la|las|le puse|con|va|van) )*"
 _DONE = r"(?:(?:en)?grap|encint|teipe|tape)(?:ad[oa]|e|amos|aron|o)"
 _NO_MORE = r"(?:nomas|nada mas|solamente|solo|unicamente|y ya|y es todo|y hasta ahi)"
 _WORK_NOUN = r"(?:colgada|colgadera|montada|subida|instalada|colgadita)"
@@ -80,4 +84,23 @@ SPANISH_TOLD_PLAINLY = (
     Plainer(("rejilla", "registro", "difusor"), rf"(?:rejilla|registro|difusor) (?:numero )?{MARK}\b[^.;]{{0,50}}?(?<!no )(?<!nunca )(?<!ni )(?P<x>le (?:puse|pusimos|eche|pegue|di) (?:la |su |una )?)(?={TAPE} (?:de|181)\b)", (("x", "la encinté con "),), unless=r"\b(?:recto|codo|tramo|plenum|te|tee|offset|transicion)\b"),
     # --- "no son cuarenta de largo, son treinta y seis": how long it is not
     Plainer((" largo,", " largo.", " largo;", " largo sino", " largo son", " largo es"), rf"(?P<x>\bno (?:son|es|mide|miden|eran|era|fueron) (?:{COUNT}|{FRAC})(?: (?:y media|pulgadas|y media pulgadas))? de largo[,.;]? (?:sino (?:que )?)?)(?P<s>(?:son|es|mide|miden|eran|era|fueron) )?(?P<n>{COUNT})(?P<y>(?: (?:y media|pulgadas))*)(?= *(?:$|[,;.]))", (("x", ""), ("y", r"\g<y> de largo"))),
+    # --- "cinta en tres, grapa en los cuatro", "los cuatro con grapas, tres con cinta": of the sides
+    *(
+        Plainer(
+            (" cuatro", " 4"),
+            rf"\b(?:{STAPLES}|{TAPE}|{_DONE}) {_HERE}(?:(?:en|por) )?(?:l[oa]s )?(?:{one})(?:(?P<x>){_SIDED}| {_SIDES}){_BESIDE}(?:{STAPLES}|{TAPE}|{_DONE}) {_HERE}(?:(?:en|por) )?(?:l[oa]s )?(?:{other})(?:(?P<y>){_SIDED}| {_SIDES})(?= *(?:$|[,;.]| y | pero | nomas| nada mas| porque | pues ))",
+            (("x", " lados"), ("y", " lados")),
+        )
+        for one, other in (("tres|dos|3|2", "cuatro|4"), ("cuatro|4", "tres|dos|3|2"))
+    ),
+    *(
+        Plainer(
+            ("cuatro", "4 "),
+            rf"(?:^|(?<=[,;.] ))(?:l[oa]s )?(?:{one})(?P<x>){_SIDED} (?:(?:va|van|lleva|llevan|tiene|tienen|quedo|quedaron) )?con (?:la |las )?(?:{STAPLES}|{TAPE}){_BESIDE}(?:l[oa]s )?(?:{other})(?P<y>){_SIDED} (?:(?:va|van|lleva|llevan|tiene|tienen|quedo|quedaron) )?con (?:la |las )?(?:{STAPLES}|{TAPE})\b",
+            (("x", " lados"), ("y", " lados")),
+        )
+        for one, other in (("tres|dos|3|2", "cuatro|4"), ("cuatro|4", "tres|dos|3|2"))
+    ),
+    # --- "a 44 grados así nomás": taped in the cold as it was
+    Plainer((" grados asi", " grados, asi", " grados y asi", " grados nomas asi"), rf"\ba (?:{COUNT}) grados(?P<x>,? (?:y )?(?:nomas )?asi (?:nomas|no mas|en frio|frio|fria|como estaba|mero|pelon|sin mas))(?= *(?:$|[,;.]| y | porque | l[oa] ))", (("x", ", sin calentar"),), beside=("cinta", "tape", "teip", "encint", "181"), unless=r"\b(?:codo|angulo|giro|inclin\w*) (?:\w+ )?(?:de|a) \w+ grados|\b(?:calent|precalent)\w*"),
 )
