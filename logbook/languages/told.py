@@ -226,6 +226,8 @@ class Wanted:
     rolls: frozenset[str] = frozenset()  # what is counted, and is tape
     cut_off: frozenset[str] = frozenset()  # what is cut off a roll
     so_warm: frozenset[str] = frozenset()  # right behind degrees: what is so warm
+    there_warm: frozenset[str] = frozenset()  # right behind degrees: where it is so warm, or "in" before the place
+    in_a_place: frozenset[str] = frozenset()  # of those, the ones that need the place behind them
     holds_up: frozenset[str] = frozenset()  # what a duct hangs by, besides hangers
     home: frozenset[str] = frozenset()  # where a piece goes that seats in the next one
     wide: str = "(?!)"  # in a part: its measure is how wide something is

@@ -15,7 +15,7 @@ from logbook.reading.words.items import Item, concept_at
 _DONE = {"STAPLE": "STAPLED", "RUB": "RUBBED", "WIPE": "WIPED", "TRIM": "TRIMMED", "TAPE": "TAPED", "TAPE_IT": "TAPED"}
 _BEGINS = ("", "COMMA", "STOP", "AND", "BUT", "ANOTHER", "FILLER", "THIS")
 _BEHIND = ("EVERY", "COMMA", "STOP", "", "AND", "DET", "JOINT", "IT", "SIDE", "BOTH", "ALL", "FILLER", "DOWN", "WORD", "SIDES_ALL", "NUM", "ROOM", "WITH", "ON")
-
+_SAID_OF_IT = ("COMMA", "STOP", "", "IT", "AND", "DOWN", "NUM", "ONE_SIDE", "SIDE", "DET", "THIS")
 
 _THINGS = ("TAPE", "STAPLES", "VANES", "TABS", "MARK181", "CLOSURE")
 _SPACED = ("STAPLED", "STAPLES", "STAPLE", "TABS", "SCREWS", "K_HANGER", "HANG", "CLINCHED", "LEG", "WASHERS")
@@ -265,9 +265,11 @@ def done_in_the_present(items: tuple[Item, ...], text: str, forms: Forms) -> tup
     done = list(items)
     told = -2
     for at, item in enumerate(items):
-        if not _is_an_act(items, at, text, forms) or concept_at(items, at + 1) not in _BEHIND or not any(one.concept.startswith("K_") or one.concept == "FITTING" for one in items[:at]):
+        if not _is_an_act(items, at, text, forms) or concept_at(items, at + 1) not in _BEHIND or not any(one.concept.startswith("K_") or one.concept in ("FITTING", "NUMBER") for one in items[:at]):
             continue
         who = _who(items, at)
+        if concept_at(items, at - 1) == "ONLY" and concept_at(items, at + 1) not in _SAID_OF_IT and concept_at(items, at) != "TAPE_IT":
+            continue  # "I only tape on Mondays"
         own = who > 0 and text[items[who].start : items[who].end].lower() in ("i", "we") and (concept_at(items, who - 1) in _BEGINS or concept_at(items, who - 1) == "WORD" and _said(items[who - 1], text) in forms.steps or concept_at(items, who - 1) in ("NUM", "MARKED") and (concept_at(items, who - 2).startswith("K_") or concept_at(items, who - 2) in ("FITTING", "NUMBER")))
         goes_on = concept_at(items, at - 1) in ("COMMA", "AND") and told >= 0 and not any(one.concept in ("STOP", "QUERY") for one in items[told:at])
         if (own or goes_on) and _TO_COME.isdisjoint(one.concept for one in items[_two_sentences(items, at, 1) : _sentence_end(items, at)]) and not re.search(forms.habit, said[items[_two_sentences(items, at)].start : items[_sentence_end(items, at)].end]):
@@ -286,9 +288,9 @@ def _is_an_act(items, at: int, text: str, forms: Forms) -> bool:
 
 
 def _who(items, at: int) -> int:
-    """The "I" before an act, past "already"; 0 where there is none."""
+    """The "I" before an act, past "already" and "only"; 0 where there is none."""
     who = at - 1
-    while who > 0 and items[who].concept in ("FILLER", "BOTH") and at - who < 3:
+    while who > 0 and items[who].concept in ("FILLER", "BOTH", "ONLY") and at - who < 3:
         who -= 1
     return who if who >= 0 and items[who].concept == "I" else 0
 

@@ -105,8 +105,8 @@ def angles(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
         if at in spent:
             continue
         degrees = item.concept == "DEG"
-        turn = any(row.items[k].concept in ("K_ELBOW", "K_WYE") for k in (at - 1, at + 1) if 0 <= k < len(row.items)) or row.words(at, at + 1).lower().endswith("degree") and not _of_weather(row, at)  # "seventy-five degree elbow"
-        temperature = degrees and not turn and (one.value not in (90, 45, 30, 60, 22) or _warm(row, at) or _taped_at(row, at))
+        turn = any(row.items[k].concept in ("K_ELBOW", "K_WYE") for k in (at - 1, at + 1) if 0 <= k < len(row.items)) or row.words(at, at + 1).lower().endswith("degree") and not (_of_weather(row, at) or _of_a_place(row, at) or _warm(row, at))  # "seventy-five degree elbow"
+        temperature = degrees and not turn and (one.value not in (90, 45, 30, 60, 22) or _warm(row, at) or _of_a_place(row, at) or _taped_at(row, at))
         if kind is None and turn and concept_at(row.items, at + 1) in _OF_AN_ELBOW:  # "ninety degree square throat on number 43"
             draft.kind = claim_plain(row, "kind", "elbow", at, at + 1)
             kind = "elbow"
@@ -139,6 +139,16 @@ def _of_weather(row: Row, at: int) -> bool:
     """ "On a forty-five degree morning", "in a forty degree shop" """
     behind = row.text[row.items[at].end : row.items[at].end + 24].lower().replace(",", " ").replace(".", " ").split()
     return bool(behind) and behind[0] in words_of("told.wanted.so_warm")
+
+
+def _of_a_place(row: Row, at: int) -> bool:
+    """ "Thirty five degree in building", "forty degrees in the shop": how warm it was there."""
+    behind = row.text[row.items[at].end : row.items[at].end + 32].lower().replace(",", " , ").replace(".", " , ").split()
+    if not behind or behind[0] not in words_of("told.wanted.there_warm"):
+        return False
+    if behind[0] not in words_of("told.wanted.in_a_place"):
+        return True
+    return any(word in words_of("told.wanted.so_warm") or word in words_of("told.wanted.there_warm") for word in behind[1:3])
 
 
 def _taped_at(row: Row, at: int) -> bool:
