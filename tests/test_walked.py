@@ -312,7 +312,7 @@ def test_the_package_is_written_by_a_press_and_taken_by_the_contractor(desk):
 
     assert desk.by_key("contractor", "POST", "/closeout", json={}).status_code == 403
     page = desk.by_key("contractor", "GET", "/closeout", headers=PAGE).text
-    assert "No package has been written yet" in page and "Write a new package" not in page
+    assert "No package has been written yet. The lead or the office writes it on this page" in page and "Write a new package" not in page
     assert desk.by_key("lead", "POST", "/closeout", json={"language": "en"}).status_code == 202
     desk.app.extensions["closing"].thread.join(60)
     taken = desk.by_key("contractor", "GET", "/package")
