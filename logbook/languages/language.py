@@ -11,6 +11,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from logbook.languages.all_but import AllBut
+from logbook.languages.number_set_right import NumberSetRight
 from logbook.languages.bare_names import BareNames
 from logbook.languages.clauses import Clauses
 from logbook.languages.elsewhere import Elsewhere
@@ -297,6 +298,7 @@ class Language:
     pointed: Pointed = Pointed()
     several: Several = Several()
     bare_names: BareNames = BareNames()
+    number_set_right: NumberSetRight = NumberSetRight()
     told_at_last: ToldAtLast = ToldAtLast()
     not_that_one: NotThatOne = NotThatOne()
     all_but: AllBut = AllBut()

@@ -8,6 +8,7 @@ from logbook.languages.en.not_that_one import ENGLISH_NOT_THAT_ONE
 from logbook.languages.en.tape_lies import LIES_WELL
 from logbook.languages.en.terse_plainly import ENGLISH_TERSE_FIRST
 from logbook.languages.en.taping import ENGLISH_TURNS_TAPING
+from logbook.languages.en.number_set_right import ENGLISH_NUMBER_SET_RIGHT
 from logbook.languages.en.bare_names import ENGLISH_BARE_NAMES
 from logbook.languages.en.around_the_piece import ENGLISH_NOT_THIS_BUT_THAT
 from logbook.languages.en.begun_anew import ENGLISH_BEGUN_ANEW
@@ -44,6 +45,7 @@ from logbook.languages.en.small import ENGLISH_SMALL
 from logbook.languages.en.states import ENGLISH_ENDS, ENGLISH_STATES, GAUGE, LINE_CUE, LINE_IS, LINE_RUNS_AT
 from logbook.languages.en.states_told import ENGLISH_STATES_TOLD
 from logbook.languages.en.thoughts import ENGLISH_THOUGHTS
+from logbook.languages.en.told_next_to_it import ENGLISH_SPOKEN_TO
 from logbook.languages.en.thumbs import ENGLISH_THUMBS
 from logbook.languages.en.waits_told import ENGLISH_WAITS_TOLD
 from logbook.languages.en.words_told import ENGLISH_WORDS_TOLD
@@ -369,10 +371,10 @@ LANGUAGE = Language(
     code="en", concepts=(*CONCEPTS, *WORK_DONE), kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES, harms=HARMS,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=FIRST_NAMES, letters=LETTERS,
     fuzzy=FUZZY, turns=ENGLISH_TURNS_TAPING, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
-    plainer=ENGLISH_PLAINLY, plainer_first=(*ENGLISH_BEGUN_ANEW, *ENGLISH_BEGUN_BY_NUMBER, *ENGLISH_BY_THE_CLOCK, *ENGLISH_TERSE_FIRST, *ENGLISH_NOT_THIS_BUT_THAT, *ENGLISH_WANTING), left=ENGLISH_LEFT,
+    plainer=ENGLISH_PLAINLY, plainer_first=(*ENGLISH_BEGUN_ANEW, *ENGLISH_BEGUN_BY_NUMBER, *ENGLISH_BY_THE_CLOCK, *ENGLISH_TERSE_FIRST, *ENGLISH_NOT_THIS_BUT_THAT, *ENGLISH_WANTING, *ENGLISH_SPOKEN_TO), left=ENGLISH_LEFT,
     thoughts=ENGLISH_THOUGHTS, named_ahead=ENGLISH_NAMED_AHEAD, pointed=ENGLISH_POINTED, several=ENGLISH_SEVERAL, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, mastic_as_tape=ENGLISH_MASTIC_AS_TAPE, fluent=ENGLISH_FLUENT, measured_next=ENGLISH_MEASURED_NEXT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, gauge=GAUGE,
     lettered=ENGLISH_LETTERED,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD, *ENGLISH_FLAP_TOLD, *ENGLISH_SEALED_TOLD, *ENGLISH_GLASS_TOLD, *ENGLISH_LEGS_TOLD, *ENGLISH_HUNG_TOLD, *ENGLISH_WORDS_TOLD, *ENGLISH_WAITS_TOLD, *ENGLISH_PARTS_TO_COME),
     ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_MISSED, whole_turns=ENGLISH_PLANS,
-    elsewhere=ENGLISH_ELSEWHERE, bare_names=ENGLISH_BARE_NAMES, told_at_last=ENGLISH_TOLD_AT_LAST, clauses=ENGLISH_CLAUSES, not_that_one=ENGLISH_NOT_THAT_ONE, all_but=ENGLISH_ALL_BUT,
+    elsewhere=ENGLISH_ELSEWHERE, bare_names=ENGLISH_BARE_NAMES, number_set_right=ENGLISH_NUMBER_SET_RIGHT, told_at_last=ENGLISH_TOLD_AT_LAST, clauses=ENGLISH_CLAUSES, not_that_one=ENGLISH_NOT_THAT_ONE, all_but=ENGLISH_ALL_BUT,
 )  # fmt: skip

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from logbook.reading.meant import apart_from_all, articles, asked_aloud, bare_names, clause_stops, dashes, false_ands, false_stops, fluent, lettered, measured_next, named_ahead, one_number, plainly, pointed, stand_in, together, told_in_turn
+from logbook.reading.meant import apart_from_all, articles, asked_aloud, bare_names, clause_stops, dashes, false_ands, false_stops, fluent, lettered, measured_next, named_ahead, number_set_right, one_number, plainly, pointed, stand_in, together, told_in_turn
 from logbook.reading.meant.each_alone import each_alone
 from logbook.reading.meant.one_by_one import one_by_one
 from logbook.reading.meant.longhand import as_written, cuts, signs, with_apostrophes
@@ -31,6 +31,8 @@ def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
         return _set_right(text, spelled, lambda text, found: as_meant(text, found, code, job, read))
     if plain_words := plainly.first(text, found, code):
         return _set_right(text, plain_words, lambda text, found: as_meant(text, found, code, job, read))
+    if right := number_set_right.cuts(text, found, code):
+        return _set_right(text, right, lambda text, found: as_meant(text, found, code, job, read), slips=True)
     told = one_by_one(text, code, lambda part: as_meant(part, tokens(part), code, job, read))
     if told is not None:
         return told
