@@ -36,6 +36,7 @@ from logbook.languages.en.last_one_and_this import ENGLISH_LAST_ONE_AND_THIS
 from logbook.languages.en.learned_english import ENGLISH_LEARNED
 from logbook.languages.en.learned_late import ENGLISH_LEARNED_LATE
 from logbook.languages.en.learned_on_site import ENGLISH_LEARNED_ON_SITE
+from logbook.languages.en.learned_on_site_more import ENGLISH_LEARNED_ON_SITE_MORE
 from logbook.languages.en.left_plainly import ENGLISH_LEFT_PLAINLY
 from logbook.languages.en.meant_plainly import ENGLISH_MEANT_PLAINLY
 from logbook.languages.en.measured import ENGLISH_MEASURED
@@ -123,6 +124,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_ASKED_AND_TOLD,
     *ENGLISH_RUN_TOGETHER,
     *ENGLISH_LEARNED_ON_SITE,
+    *ENGLISH_LEARNED_ON_SITE_MORE,
     *ENGLISH_LEARNED,
     *ENGLISH_BREATHS,
     *ENGLISH_NUMBERS_ALOUD,

@@ -14,7 +14,7 @@ from logbook.reading.words.items import Item, concept_at
 
 _DONE = {"STAPLE": "STAPLED", "RUB": "RUBBED", "WIPE": "WIPED", "TRIM": "TRIMMED", "TAPE": "TAPED", "TAPE_IT": "TAPED"}
 _BEGINS = ("", "COMMA", "STOP", "AND", "BUT", "ANOTHER", "FILLER", "THIS")
-_BEHIND = ("EVERY", "COMMA", "STOP", "", "AND", "DET", "JOINT", "IT", "SIDE", "BOTH", "ALL", "FILLER", "DOWN", "WORD", "SIDES_ALL", "NUM", "ROOM", "WITH", "ON")
+_BEHIND = ("EVERY", "COMMA", "STOP", "", "AND", "BUT", "DET", "JOINT", "IT", "SIDE", "BOTH", "ALL", "FILLER", "DOWN", "WORD", "SIDES_ALL", "NUM", "ROOM", "WITH", "ON")
 _SAID_OF_IT = ("COMMA", "STOP", "", "IT", "AND", "DOWN", "NUM", "ONE_SIDE", "SIDE", "DET", "THIS")
 
 _THINGS = ("TAPE", "STAPLES", "VANES", "TABS", "MARK181", "CLOSURE")
