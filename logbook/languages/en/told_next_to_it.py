@@ -16,13 +16,15 @@ _STUFF = r"(?:staples|tape|mastic|foil|fabric|vanes)"
 
 # --- sides
 _OTHERS = r"(?:the )?(?:other|last|remaining) (?:one|two|three|1|2|3)(?: sides?)?"
+_SOME = r"(?:one|two|three|[123]) sides?"
 _STAND = r"(?:,? (?:they))?(?:'s|'re| is| are| was| were| sits?)(?: (?:right|tight|jammed|hard|still|all|kind of|pretty much|pushed))*(?: (?:up|in|back|over|down))?(?: (?:against|by|to|behind|under|next to|on|beside|along|at|near|close to|inside))(?: the| a| that| some)* (?!floor|bench|table|ground|cart)[a-z]+(?: [a-z]+)?"
 _LATER = r"(?:i|we)(?:'ve| have|'ll|'m|'re)?(?: (?:still|yet|gotta|got to|need to|have to|haven't|didn't|gonna|going to))"
 
 # --- damp
-_WIPED = r"(?:wiped|dried|toweled|towelled|blotted|cleaned|mopped|ragged)(?! (?:my|the (?:floor|table|bench|truck|tools?|gauge|gun))\b)"
+_WIPED = r"(?:gave (?:it|that|the \w+|her) a (?:quick |good |little )?(?:wipe|once[- ]over)|wiped|dried|toweled|towelled|blotted|cleaned|mopped|ragged)(?! (?:my|the (?:floor|table|bench|truck|tools?|gauge|gun))\b)"
 _FACE = r"(?:(?:it|that|she|this|the (?:facing|foil|board|surface|skin|jacket|duct|seam|joint|thing))(?:'s| is| was| stays?| stayed| feels?| felt| looks?| looked)?|they're)"
 _DAMP = r"(?:damp|wet|sweaty|sweating|moist|dripping|clammy|dewy|tacky with wet|beading up|sweating up)"
+_NOT_DRY = r"(?:(?:just|still|really) )*(?:isn't|is not|ain't|wasn't|was not|won't|wouldn't|doesn't|didn't|never|'s not|not)(?: (?:really|all|quite|all the way|completely|that|ever|get|gets|getting|got|totally|too|very|exactly))* (?:dry|dried|drying|clean|dry out|dry off|come clean|came clean)"
 _KIND_OF = r"(?: (?:still|kind of|kinda|sort of|sorta|a little|a little bit|a bit|pretty|real|really|all|just|somewhat|slightly|getting|gets|keeps|kept|keep|always|staying|right back to))*"
 
 # --- another man's
@@ -40,10 +42,14 @@ _YES = r"(?:yes|yeah|yep|yup|sure|i did|of course)(?:,? (?:i did|sir|boss|man))?
 
 ENGLISH_TOLD_NEXT_TO_IT = (
     # --- "Taped two sides, the other two are up against the beam and I still have to tape those"
-    Plainer(
-        (" other ", " last ", " remaining "),
-        rf"(?<![\w'])(?:taped|stapled)(?: (?:on|only|just|it on))* (?:one|two|three|[123]) sides?(?: of (?:it|them))?(?:[,;.]| and| but)+ (?:and |but )?{_OTHERS}(?P<x>{_STAND}(?:,? (?:and|so|but)|[,;.])+ )(?={_LATER})(?:[a-z']+ ){{2,6}}?(?:tape|staple|get to|do|reach)(?P<y> (?:those|them|that|these|it|that one)(?: (?:two|three|ones))?)?(?: later| yet| tomorrow)?{_END}",
-        (("x", " "), ("y", "")),
+    *(
+        Plainer(
+            (" other ", " last ", " remaining "),
+            rf"(?<![\w'])(?:{act}d(?: (?:on|only|just|it on))* {_SOME}|{thing}(?:'s| is| are)? on (?:only |just )?{_SOME}|{_SOME} (?:are |is |got |have )?{act}d)(?: of (?:it|them))?(?:[,;.]| and| but)+ (?:and |but )?{_OTHERS}(?P<x>{_STAND}(?:,? (?:and|so|but)|[,;.])+ )(?={_LATER})(?:[a-z']+ ){{2,6}}?(?P<z>{act}|get to|do|reach)(?P<y> (?:those|them|that|these|it|that one)(?: (?:two|three|ones))?)?(?: later| yet| tomorrow)?{_END}",
+            (("x", " "), ("y", ""), ("z", act)),
+            beside=(act, thing),
+        )
+        for act, thing in (("tape", "tape"), ("staple", "staples"))
     ),
     Plainer(
         (" other ", " last ", " remaining "),
@@ -59,8 +65,8 @@ ENGLISH_TOLD_NEXT_TO_IT = (
     ),
     # --- "I wiped it off but it's still kind of damp"
     Plainer(
-        (" damp", " wet", "sweat", " moist", " dripping", " clammy", " dewy", " beading"),
-        rf"(?<![\w']){_WIPED}[^.;?!]{{0,40}}?(?P<x>(?:[,;.]|,? but|,? though|,? and| only)+ (?:but |though |and |only )*{_TALK}(?:{_FACE}|still|kind of|kinda){_KIND_OF}(?: (?:feels|felt|looks|looked|stays))? {_DAMP}(?: (?:again|right back|to the touch|on me|some|a little|though|to be honest|honestly|in here|out here|in there|underneath|up here))*)(?=[.,;!]|$| when| after| before| by the time)",
+        (" damp", " wet", "sweat", " moist", " dripping", " clammy", " dewy", " beading", " dry", " dried", " clean"),
+        rf"(?<![\w']){_WIPED}[^.;?!]{{0,40}}?(?P<x>(?:[,;.]|,? but|,? though|,? and| only)+ (?:but |though |and |only )*{_TALK}(?:(?:{_FACE}|still|kind of|kinda){_KIND_OF}(?: (?:feels|felt|looks|looked|stays))? {_DAMP}|(?:it|that|she|this|the (?:facing|foil|board|surface|skin|jacket|duct|seam|joint))(?: (?=just|still|really|isn't|is|ain't|wasn't|was|won't|wouldn't|doesn't|didn't|never|not)|(?='s not)){_NOT_DRY})(?: (?:again|right back|to the touch|on me|some|a little|though|to be honest|honestly|in here|out here|in there|underneath|up here))*)(?=[.,;!]|$| when| after| before| by the time)",
         (("x", " but it's not clean and dry"),),
         unless=r"waited|let it dry|dried up now|dry now|it's dry(?!w)|it dried|came back|wiped it again|dried (?:it )?again",
     ),
@@ -69,21 +75,22 @@ ENGLISH_TOLD_NEXT_TO_IT = (
     Plainer((" damp", " wet", "sweat", " moist", " dripping"), rf"(?<=[.,;!] )(?P<x>(?:but |and |though |man,? )*(?:everything(?: else)?|the (?:whole|rest of the) (?:place|house|building|room|attic|basement|job))(?:'s| is| was){_KIND_OF} (?:damp|wet|sweaty|sweating|moist|dripping)(?: (?:in|out|up|down) (?:here|there))?)(?=[.,;!]|$)", (("x", ""),)),
     # --- "Marco told me he taped sixteen, I don't know, I was not there"
     Plainer(
-        (" told me ", " tells me ", " says ", " say ", " said ", " claims ", " claimed ", " swears ", " swore "),
-        rf"(?:^|(?<=[.!?] )){_MAN} {_SAYS}(?: that)? (?:he|she|they)(?:'s|'d| had| has| did| already)* [a-z]+ [^.?!,;]*{_PIECE}(?P<x>(?:(?:[,;.]|,? but|,? and)+ (?:but |and |well )*{_WHO_KNOWS})+)(?=[.,;!]|$)",
+        (" told me ", " tells me ", " says ", " say ", " said ", " claims ", " claimed ", " swears ", " swore ", "according to "),
+        rf"(?:^|(?<=[.!?] ))(?:{_MAN} {_SAYS}(?: that)? (?:he|she|they)(?:'s|'d| had| has| did| already)* [a-z]+ [^.?!,;]*{_PIECE}|according to {_MAN},? [^.?!,;]*{_PIECE}[^.?!,;]*)(?P<x>(?:(?:[,;.]|,? but|,? and)+ (?:but |and |well )*{_WHO_KNOWS})+)(?=[.,;!]|$)",
         (("x", ""),),
     ),
     # --- "Carlos tore the facing on seven and he says he fixed it. All I did was eight"
     Plainer(
-        (" i did ", " i made ", " i built ", " i touched ", " i worked on ", " i put together ", " i got to ", " i had ", " we did "),
-        rf"(?:^|(?<=[.!?] ))(?P<x>(?!(?:i|we|so i|and i|all|the only)\b)(?:(?!(?<![\w'])(?:i|we|my|our|me)(?![\w])).)*?[.!;] )(?:so |but |and |anyway,? )?(?P<y>{_ONLY_MINE})(?:(?=(?:the |that )?(?:{KIND}|number) )|(?P<z>)(?={NUMBER}{_END}))",
+        (" i did", " i made", " i built", " i touched", " i worked on", " i put together", " i got to ", " i had ", " we did", " i only "),
+        rf"(?:^|(?<=[.!?] ))(?P<x>(?!(?:i|we|so i|and i|all|the only)\b)(?:(?!(?<![\w'])(?:i|we|my|our|me)(?![\w])).)*?[.!;] )(?:so |but |and |anyway,? )?(?:(?P<y>{_ONLY_MINE}|i only (?:did|made|built|touched|worked on) )(?:(?=(?:the |that )?(?:{KIND}|number) )|(?P<z>)(?={NUMBER}{_END}))|(?={_PIECE}(?:'s| is| was) (?:the only (?:one|piece|thing)|all)(?: that)? (?:i|we) (?:did|made|built|touched|worked on)))",
         (("x", ""), ("y", ""), ("z", "number ")),
     ),
+    Plainer(("i only did ", "i only made ", "i only built "), rf"(?:^|(?<=[.!?;] ))(?:so |but |and |anyway,? )?(?P<y>i only (?:did|made|built) )(?:(?=(?:the |that )?(?:{KIND}|number) )|(?P<z>)(?={NUMBER}[.,;:] (?:an? |it's an? |the )?{KIND}(?![\w'])))", (("y", ""), ("z", "number "))),
     Plainer((" i did ", " i made ", " i built ", " i touched ", " i worked on ", " i put together "), rf"(?:^|(?<=[.!?;] ))(?:so |but |and |anyway,? )?(?P<y>{_ONLY_MINE})(?:(?=(?:the |that )?(?:{KIND}|number) )|(?P<z>)(?={NUMBER}{_END}))", (("y", ""), ("z", "number "))),
     # --- "Once I get more staples I'll staple eight"
     Plainer(
-        ("once ", "when ", "soon as ", "after "),
-        rf"(?:^|(?<=[.!?;,] ))(?P<x>(?:once|when|as soon as|soon as|after) (?:i|we) (?:get|find|have|pick up|grab|scrounge|buy)(?: (?:me|us|up|some|more|another|a|new|box|roll|bucket|case|of|fresh|the|any|good|those|my))* {_STUFF}(?: (?:from the (?:truck|shop|van)|in|here))?,? (?P<i>i|we)(?:'ll| will|'m gonna| am gonna|'m going to| can|'re gonna) )(?=(?:staple|tape|rub|finish|close|seal|patch|hang)(?![\w']))",
+        ("once ", "when ", "soon as ", "after ", "if "),
+        rf"(?:^|(?<=[.!?;,] ))(?P<x>(?:once|when|as soon as|soon as|after|if) (?:(?:the|my|our|more|some|those|that)(?: more)? {_STUFF} (?:ever )?(?:shows? up|comes?(?: in)?|gets? here|gets? in|arrives?|lands?)|(?:i|we) (?:get|find|have|pick up|grab|scrounge|buy)(?: (?:me|us|up|some|more|another|a|new|box|roll|bucket|case|of|fresh|the|any|good|those|my))* {_STUFF}(?: (?:from the (?:truck|shop|van)|in|here))?),? (?P<i>i|we)(?:'ll| will|'m gonna| am gonna|'m going to| can|'re gonna) )(?=(?:staple|tape|rub|finish|close|seal|patch|hang)(?![\w']))",
         (("x", r"\g<i> still have to "),),
     ),
     Plainer(
@@ -100,10 +107,12 @@ ENGLISH_TOLD_NEXT_TO_IT = (
     ),
     # --- "Taped, rubbed, stapled, hung, done. That's what I want to hear from you guys tomorrow."
     Plainer(
-        ("what i want", "what i wanna", "what i need", "what i expect", "what we want", "what i'd like", "what i would like", "what they want", "what he wants", "what the boss wants"),
-        r"(?:^|(?<=[.?!] ))(?P<x>[^.?!]*[.!:,-]+ (?:that's|that is|this is|now that's) (?:the kind of thing |all |just |exactly )?(?:what|all) (?:i|we|they|he|the boss)(?:'d| would)? ?(?:want|wanna|wants|need|needs|expect|like|love) (?:to )?(?:hear|see|be hearing|be seeing|read|get)(?: (?:from|out of|off|by|for|of|tomorrow|monday|next|every|when)[^.?!]*)[.!]?)",
+        ("what i want", "what i wanna", "what i need", "what i expect", "what we want", "what i'd like", "what i would like", "what they want", "what he wants", "what the boss wants", "how i want", "how we want"),
+        r"(?:^|(?<=[.?!] ))(?P<x>[^.?!]*[.!:,-]+ (?:that's|that is|this is|now that's) (?:the kind of thing |all |just |exactly )?(?:what|all|how) (?:i|we|they|he|the boss)(?:'d| would)? ?(?:want|wanna|wants|need|needs|expect|like|love) (?:to )?(?:hear|see|be hearing|be seeing|read|get|(?:them|it|these|those|everything|every one|all of them)(?: all)? (?:done|to be|to look))(?: (?:from|out of|off|by|for|of|tomorrow|monday|next|every|when)[^.?!]*)[.!]?)",
         (("x", ""),),
     ),
+    Plainer((" want to hear ", " want to see ", " wanna hear ", " wanna see ", " expect to hear ", " expect to see "), r"(?:^|(?<=[.?!] ))(?P<x>(?:so |and |okay,? )*(?:i|we) (?:want to|wanna|expect to) (?:hear|see) [^.?!]*(?: from| out of) (?:you|everybody|everyone|all of you|y'all|the crew|these guys)(?: guys| all)?(?: (?:tomorrow|monday|tuesday|wednesday|thursday|friday|today|tonight|every day|next week|from now on))?(?:[.!]|$))", (("x", ""),)),
+    Plainer((" want to see ", " wanna see ", " wants to see ", " like to see "), rf"(?:^|(?<=[.?!] ))(?P<x>(?:so |and |okay,? )*(?:i|we|he|they|the (?:boss|lead|foreman|inspector|super))(?:'d)? (?:want to|wanna|wants to|like to) see (?:{_PIECE}|it|them|this|that|these|this one|that one|all of them|everything)(?: all)? (?:taped|stapled|rubbed|wiped|hung|done|finished|closed|sealed|trimmed)(?: down| up)?(?:(?: and|,) (?:taped|stapled|rubbed|wiped|hung|done)(?: down| up)?)* (?:by )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|tonight|next week|the end of the (?:day|week)|lunch|quitting time|first thing)(?: morning)?)(?=[.!,;]|$)", (("x", ""),)),
     # --- "You want vanes in the sixteen by sixteen or what?"
     Plainer((" want ", " need ", " like "), rf"(?:^|(?<=[.!?] ))(?:so |hey |and |okay,? |boss,? )*(?:do )?(?:you|they|you guys|y'all)(?:'d| would)? (?:want|need|like)(?: \w+){{1,3}}(?P<x> (?:in|on|for|to) (?:the|that|this) {_V} (?:by|x) {_V}(?: (?:one|elbow|straight|tee|piece))?)(?=(?: too| as well)?(?:,? or (?:what|no|not|nah|leave [a-z]+ out))?\?)", (("x", ""),)),
     # --- what a thing costs, and how many are left
@@ -120,7 +129,7 @@ ENGLISH_TOLD_NEXT_TO_IT = (
         (("x", ""), ("y", " vanes are")),
     ),
     # --- "straight, 18 by 12, came out at forty-six inches"
-    Plainer((" came out at ", " came out to ", " came out ", " comes out at ", " ended up at ", " comes to ", " came to "), rf"(?:^|(?<=[.!?] ))(?:okay,? |so |and |a )*straight(?:,? (?:number )?{NUMBER})?(?:,? run {NUMBER})?, {_V} (?:by|x) {_V}[,;.]? (?:and |it )*(?P<x>(?:came|comes|ended|ends) (?:out|up)?(?: ?(?:at|to))? )(?:about |right at |exactly )?{_V}(?: inch(?:es)?)?(?P<y>)(?=[.,;]|$)", (("x", ""), ("y", " long"))),
+    Plainer((" came out at ", " came out to ", " came out ", " comes out at ", " ended up ", " measured out ", " comes to ", " came to "), rf"(?:^|(?<=[.!?] ))(?:okay,? |so |and |a )*straight(?:,? (?:number )?{NUMBER})?(?:,? run {NUMBER})?, {_V} (?:by|x) {_V}[,;.]? (?:and |it )*(?P<x>(?:came|comes|ended|ends|measured|measures) (?:out|up)?(?: ?(?:at|to))? )(?:about |right at |exactly )?{_V}(?: inch(?:es)?)?(?P<y>)(?=[.,;]|$)", (("x", ""), ("y", " long"))),
     # --- "Thirteen's up. Run two."
     Plainer(("'s up", "'s hung"), rf"^(?:okay,? |so |alright,? )*{NUMBER}(?P<x>'s) (?=(?:up|hung)(?:[.,;]|$))", (("x", " is"),)),
     # --- "offset six inches over thirty-six, not eight like on the print"
