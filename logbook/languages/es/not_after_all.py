@@ -23,7 +23,7 @@ SPANISH_NOT_AFTER_ALL = (
     # --- wanted, and none came: "lleva aletas pero no llegaron", "iba con vanes pero no había"
     Plainer(
         (" no ", "quitaron"),
-        rf"(?P<x>(?:{_WANTED}|con) (?:de )?(?:(?:sus|las|los|la|el|unas|unos) )?{_THING}(?:,| y| pero| nomas que)+ (?:(?:todavia|aun|ya|siempre) )*(?:no (?:(?:me|nos|le|se) )*(?:(?:las|los|la|lo) )?(?:trajeron|llegaron|llego|habia|hubo|mandaron|dieron|surtieron|trajo|traia|traiamos|tenemos|teniamos|encontre|aparecieron|han (?:llegado|traido|mandado))|(?:se )?(?:me )?(?:las|los|la|lo) quitaron))(?! (?:a tiempo|hasta|completas?|todas|bien|mas|suficientes|problema)\b)(?= *(?:$|[,;.]| porque | y | (?:en)?grap| encint))",
+        rf"(?P<x>(?:{_WANTED}|con) (?:de )?(?:(?:sus|las|los|la|el|unas|unos) )?{_THING}(?:,| y| pero| nomas que)+ (?:(?:todavia|aun|ya|siempre|nomas|pues|de plano|al final|nada mas) )*(?:(?:no|nunca) (?:(?:me|nos|le|se) )*(?:(?:las|los|la|lo) )?(?:trajeron|llegaron|llego|habia|hubo|mandaron|dieron|surtieron|trajo|traia|traiamos|tenemos|teniamos|encontre|aparecieron|han (?:llegado|traido|mandado))|(?:se )?(?:me )?(?:las|los|la|lo) quitaron))(?! (?:a tiempo|hasta|completas?|todas|bien|mas|suficientes|problema)\b)(?= *(?:$|[,;.]| porque | y | (?:en)?grap| encint))",
         (("x", r"no lleva \g<t>"),),
         unless=r"\b(?:ya|si|luego|hoy|despues) (?:(?:me|nos|se|le) )*(?:(?:las|los|la|lo) )?(?:puse|pusimos|meti|metimos|tiene)",
     ),

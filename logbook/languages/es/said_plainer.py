@@ -6,6 +6,7 @@ from logbook.languages.es.asked_plainly import SPANISH_ASKED_PLAINLY
 from logbook.languages.es.face_is_foil import SPANISH_FACE_IS_FOIL
 from logbook.languages.es.fronted import SPANISH_FRONTED
 from logbook.languages.es.in_part import SPANISH_IN_PART
+from logbook.languages.es.let_be import SPANISH_LET_BE
 from logbook.languages.es.none_there import SPANISH_NONE_THERE
 from logbook.languages.es.breaths import SPANISH_BREATHS
 from logbook.languages.es.not_after_all import SPANISH_NOT_AFTER_ALL
@@ -31,6 +32,7 @@ from logbook.languages.es.what_for import SPANISH_WHAT_FOR
 SPANISH_SAID_PLAINER = (
     *SPANISH_WHAT_FOR,
     *SPANISH_NOT_OF_THE_WORK,
+    *SPANISH_LET_BE,
     *SPANISH_OTHER_SENSES,
     *SPANISH_NONE_THERE,
     *SPANISH_STILL_OWED,

@@ -133,7 +133,7 @@ SPANISH_TOLD_IN_TURN = (
     # --- tabs of which some stand: "las de arriba siguen paradas"
     Plainer(
         (" parad", " derech", " sin doblar", " ties", " levantad"),
-        r"(?:tabs?|pestañas?|lenguetas?)\b[^.]{0,60}?(?P<x>(?:,|;|\.| y| pero)+ l[oa]s (?:otr[oa]s|demas|de (?:arriba|abajo|atras|adentro|afuera|enfrente|los lados|un lado|la izquierda|la derecha))(?:,? (?:un[oa]|dos|tres|cuatro|cinco|seis|\d))?,? (?:(?:todavia|aun|me|se) )*(?:siguen|quedaron|estan|andan|van) (?:parad[oa]s|derech[oa]s|sin doblar|ties[oa]s|levantad[oa]s))",
+        r"(?:tabs?|pestañas?|lenguetas?)\b[^.]{0,60}?(?P<x>(?:,|;|\.| y| pero)+ l[oa]s (?:otr[oa]s|demas|de (?:arriba|abajo|atras|adentro|afuera|enfrente|los lados|un lado|la izquierda|la derecha))(?:,? (?:un[oa]|dos|tres|cuatro|cinco|seis|\d))?,? (?:(?:todavia|aun|me|se|ahi|nomas|asi|pues) )*(?:siguen|quedaron|estan|andan|van) (?:parad[oa]s|derech[oa]s|sin doblar|ties[oa]s|levantad[oa]s))",
         (("x", ", unas quedaron sin doblar"),),
     ),
     Plainer((" parad", " derech", " ties"), r"(?P<x>(?:las|los) (?:pestañas|lenguetas|tabs)(?: de (?:adentro|arriba|abajo|afuera))?,? (?:(?:me|se|todas|todos) )*(?:quedaron|estan|siguen|andan) (?:todas |todos )?(?:parad|derech|ties)[oa]s(?:(?:,| y)+ ningun[oa] (?:esta |quedo )?doblad[oa])?)(?= *(?:$|[,;.]))", (("x", "no le doble los tabs"),), beside=("collar", "takeoff", "take off", "spin in", "toma", "cuello", "starter")),
