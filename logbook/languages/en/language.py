@@ -39,6 +39,7 @@ from logbook.languages.en.legs_told import ENGLISH_LEGS_TOLD
 from logbook.languages.en.mastic_as_tape import ENGLISH_MASTIC_AS_TAPE
 from logbook.languages.en.pointed import ENGLISH_POINTED
 from logbook.languages.en.run_on import ENGLISH_RUN_ON
+from logbook.languages.en.said_before_plainly import ENGLISH_SAID_BEFORE_FIRST
 from logbook.languages.en.several import ENGLISH_SEVERAL
 from logbook.languages.en.sealed_told import ENGLISH_SEALED_TOLD
 from logbook.languages.en.small import ENGLISH_SMALL
@@ -371,7 +372,7 @@ LANGUAGE = Language(
     code="en", concepts=(*CONCEPTS, *WORK_DONE), kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES, harms=HARMS,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=FIRST_NAMES, letters=LETTERS,
     fuzzy=FUZZY, turns=ENGLISH_TURNS_TAPING, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
-    plainer=ENGLISH_PLAINLY, plainer_first=(*ENGLISH_BEGUN_ANEW, *ENGLISH_BEGUN_BY_NUMBER, *ENGLISH_BY_THE_CLOCK, *ENGLISH_TERSE_FIRST, *ENGLISH_NOT_THIS_BUT_THAT, *ENGLISH_WANTING, *ENGLISH_SPOKEN_TO), left=ENGLISH_LEFT,
+    plainer=ENGLISH_PLAINLY, plainer_first=(*ENGLISH_BEGUN_ANEW, *ENGLISH_BEGUN_BY_NUMBER, *ENGLISH_BY_THE_CLOCK, *ENGLISH_TERSE_FIRST, *ENGLISH_NOT_THIS_BUT_THAT, *ENGLISH_WANTING, *ENGLISH_SPOKEN_TO, *ENGLISH_SAID_BEFORE_FIRST), left=ENGLISH_LEFT,
     thoughts=ENGLISH_THOUGHTS, named_ahead=ENGLISH_NAMED_AHEAD, pointed=ENGLISH_POINTED, several=ENGLISH_SEVERAL, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, mastic_as_tape=ENGLISH_MASTIC_AS_TAPE, fluent=ENGLISH_FLUENT, measured_next=ENGLISH_MEASURED_NEXT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, gauge=GAUGE,
     lettered=ENGLISH_LETTERED,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD, *ENGLISH_FLAP_TOLD, *ENGLISH_SEALED_TOLD, *ENGLISH_GLASS_TOLD, *ENGLISH_LEGS_TOLD, *ENGLISH_HUNG_TOLD, *ENGLISH_WORDS_TOLD, *ENGLISH_WAITS_TOLD, *ENGLISH_PARTS_TO_COME),

@@ -69,6 +69,7 @@ from logbook.languages.en.terse_plainly import ENGLISH_TERSE_PLAINLY
 from logbook.languages.en.to_come_plainly import ENGLISH_TO_COME_PLAINLY
 from logbook.languages.en.told_the_other_way import ENGLISH_TOLD_THE_OTHER_WAY
 from logbook.languages.en.named_by_number import ENGLISH_NAMED_BY_NUMBER
+from logbook.languages.en.said_before_plainly import ENGLISH_SAID_BEFORE
 from logbook.languages.en.said_beside_plainly import ENGLISH_SAID_BESIDE_PLAINLY
 from logbook.languages.en.told_next_to_it import ENGLISH_TOLD_NEXT_TO_IT
 from logbook.languages.en.told_of_it import ENGLISH_TOLD_OF_IT
@@ -83,6 +84,7 @@ from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 ENGLISH_PLAINLY = (
     *ENGLISH_TOLD_NEXT_TO_IT,
     *ENGLISH_AROUND_THE_PIECE,
+    *ENGLISH_SAID_BEFORE,
     *ENGLISH_OWNED_UP,
     *ENGLISH_SEEN_OTHERWISE,
     *ENGLISH_HARDLY_SO,
