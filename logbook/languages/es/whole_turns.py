@@ -28,7 +28,6 @@ from logbook.languages.es.whole_turns_words import (
     NONE,
     PP,
     PUT,
-    RUBBED_SO,
     SINCE,
     SKIPPED,
     SLIPPED,
@@ -126,6 +125,12 @@ _DENIED = (
     r"(?:sin rastro de|pelon de|pelona de|pelones de|encuerad[oa] de|huerfan[oa] de|ayun[oa] de|limpi[oa] de|se fue sin|se quedo sin|quedo sin|va sin|anda sin|esta sin|salio sin|lo deje sin|la deje sin|le hace falta toda(?: la)?) {acts}(?! (?:tallar|frotar|doblar|apretar|pegar|recortar|planchar|alisar|sobar|asentar|de mas|en|por))",
 )
 _DAY = r"(?:mañana|pasado mañana|luego|al rato|en la tarde|la (?:otra|proxima) semana|(?:el |la |en )?(?:lunes|martes|miercoles|jueves|viernes|sabado)(?: que viene)?)"
+# "grapada, todavía no está encintada", "grapada, todavía no la encinto": it is the act behind that waits
+_OF_THE_NEXT = (
+    r"(?! (?:estan?|van?|quedo|quedan?|quedaron) (?:muy |bien |del todo |todo |toda )*(?:con|encint|tall|grap|engrap|teip|tape|frot|restreg|refreg|limpi|recort|cerrad|sellad|pegad|alis|planch|espatul|colgad|doblad|rematad|parchad|unid|cubiert|sobad|apret|presion|aplan|bruñ|repas|asent|estreg)\w*)"
+    r"(?! (?:l[oa]s? |se (?:l[oa]s? )?|l[oa]s? he |l[oa]s? hemos |se ha )(?:encint|tall|grap|engrap|teip|frot|limpi|recort|cerr|cierr|sell|peg|pong|puse|hice|hag|alis|planch|espatul|colg|cuelg|dobl|remat|parch)\w*)"
+)
+
 _STILL_TO_DO = (
     rf"\b(?:lo|la) (?:(?:unic[oa]|sol[oa]) (?:cosa )?)?que (?:{SOFT})?(?:le|les|me|nos) (?:falta|faltan|falto|faltaron|queda|quedo) (?:(?:por|de) \w+ )?(?:es|son|fue|fueron|era|seria)(?: {DO})? {{any}}",
     rf"{{acts}},? {CL}(?:llegan?|vienen?|traen|entregan|mandan|surten|van a (?:llegar|traer|entregar)) (?:hasta |para |por ahi )?{_DAY}",
@@ -140,7 +145,7 @@ _STILL_TO_DO = (
     rf"{{acts}},? {CL}(?:hago|hacemos|doy|damos|pongo|ponemos|meto|metemos|echo|echamos|dejo|dejamos|hare|pondre|paso|pasamos|vemos|termino|voy a hacer|voy a poner|voy a dar|voy a meter|va|van|toca)(?: ya| pues| nomas| mejor)* (?:ahorita|orita|para |hasta |ya hasta )?{UNTIL}",
     rf"{{acts}},? {SOFT}(?:no|nunca|tampoco) {CL}(?:he|ha|hemos|han) {PP}{NONE}",
     rf"{{acts}},? {CL}{LEFT} (?:pendientes?|por {TO_DO}|para {UNTIL}){NONE}",
-    rf"{{acts}},?:? (?:(?:todavia|aun) no(?! (?:esta|estan|va|van|quedo) {RUBBED_SO})|hasta {UNTIL}|pendientes?){ENDS}",
+    rf"{{acts}},?:? (?:(?:todavia|aun) no{_OF_THE_NEXT}|hasta {UNTIL}|pendientes?){ENDS}",
     rf"(?:todavia|aun) no {CL}(?:he|hemos|ha) {PP} {{acts}}",
     rf"\bno {CL}(?:he|hemos) {PP} {{acts}}",
     rf"(?:deje|dejamos|quedo|quedaron) (?:pendientes?|para {UNTIL}) {{acts}}",

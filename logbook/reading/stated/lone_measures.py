@@ -115,8 +115,8 @@ def _thing_at(row: Row, at: int) -> str | None:
         return None
     if concept == "TAPE" and row.items[at - 1].concept == "DET" and row.words(at - 1, at).lower() in words_of("numbers.articles"):
         return None  # "I put a tape on it": that measures
-    if concept == "TAPED" and row.words(at, at + 1).lower().startswith("tape "):
-        return "tape_width"  # "the tape over it is three inches"
+    if concept == "TAPED" and (row.words(at, at + 1).lower().startswith("tape ") or row.words(at, at + 1).lower().endswith(" tape")):
+        return "tape_width"  # "the tape over it is three inches", "stapled, foil tape, three inch"
     return _THINGS.get(concept)
 
 

@@ -170,10 +170,14 @@ def _bears(found: Found):
 
 def _lone_spacing(found: Found):
     """ "I just stapled it, two inch", "two inch stapling": how far apart, where it can be nothing else of a staple."""
-    item = found.item("n")
-    if 1 <= item.value.value <= 6 and getattr(item.value, "unit", None) != "ft":
+    item, at = found.item("n"), found.at("n")
+    of_the_tape = at > 1 and found.row.items[at - 1].concept == "COMMA" and found.row.items[at - 2].concept in _OF_TAPE  # "stapled, 181A-P, three inch"
+    if not of_the_tape and 1 <= item.value.value <= 6 and getattr(item.value, "unit", None) != "ft":
         yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
         yield found.claim("stapled", True, group="w", weak=True)
+
+
+_OF_TAPE = ("TAPE", "CLOSURE", "MARK181")
 
 
 def _lie_at(found: Found):
