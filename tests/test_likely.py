@@ -60,7 +60,7 @@ def test_what_is_kept_of_the_patterns_is_what_is_reckoned_of_them():
 
 
 def test_no_pattern_of_the_reader_is_left_untried_where_it_matches():
-    texts = [case.text for name in FILES for case in drawn(sentences(name), 29)]
+    texts = [case.text for name in FILES for case in drawn(sentences(name), 61)]
     for text in texts:
         read(text)
     built = [one for one in gc.get_objects() if type(one) is Likely]

@@ -30,7 +30,7 @@ def facts_of(text: str, since: int = 0, until: int | None = None) -> list[set[tu
 @pytest.fixture(scope="module")
 def pairs() -> list[tuple[str, str]]:
     """Drawn by the words of both: a case that is added changes no other pair but one."""
-    whole = [(case.text, mark) for file in FILES for case in drawn(sentences(file), 8) if case.language == "en" and "\n" not in case.text and (mark := told_whole(case.text)) is not None]
+    whole = [(case.text, mark) for file in FILES for case in drawn(sentences(file), 16) if case.language == "en" and "\n" not in case.text and (mark := told_whole(case.text)) is not None]
     behind = sorted((crc32(text.encode()), text, mark) for text, mark in whole)
     return [(one, other) for one, mark in whole for _, other, another in [behind[bisect(behind, (crc32(one[::-1].encode()),)) % len(behind)]] if mark != another]
 
