@@ -84,7 +84,6 @@ SPANISH_LET_BE = (
         (" abrio", " abrieron"),
         rf"(?P<x>\b(?:se )?(?:me |nos )?le (?:abrio|abrieron) (?:el|todo el|tantito el) {_SKIN})(?= *(?:$|[,;.]| como | con | de (?:un|una|la|abajo|arriba)\b| en | por | unas? | y ))",
         (("x", "le rasgó el papel"),),
-        unless=rf"\b{_SKIN} (?:al|del) rollo",
     ),
     # --- tape of a sort for something else: "cinta pero de la de pintor"
     Plainer((" de la de ", " del de "), rf"\b{TAPE}(?P<x>,? (?:pero |nomas que |aunque )?(?:es |era |fue )?(?:de la|del) de (?P<t>{_ODD}))\b", (("x", r" de \g<t>"),)),
